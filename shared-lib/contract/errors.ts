@@ -1,0 +1,79 @@
+/** The closed list of refusals. A sentence for each stands in shared-lib/wording. */
+export const errorCodes = [
+  'invalid-input', // details.issues: [{ path, message }]
+  'unknown-operation',
+  'not-found', // details.record, details.id
+  'not-ours', // a sender that may not call
+  'recorder-stopped',
+  'folder-held', // details.holder, details.since
+  'folder-newer', // details.found, details.known
+  'folder-damaged', // details.what
+  'folder-unwritable', // details.reason
+  'disk-full',
+  'internal', // details.id: the line in the log
+  'changed-by-another', // undo refused: details.record, details.id
+  'nothing-to-undo',
+  'nothing-to-redo',
+  'not-undoable', // details.operation
+  'location-malformed', // details.text, details.reason
+  'location-unknown', // details.text, details.reason
+  'layout-orphans', // details.places: string[]
+  'hours-fall', // details.before, details.now
+  'has-visits',
+  'wrong-point-count', // details.shape, details.fewest, details.most
+  'point-outside-photo',
+  'finding-of-another-visit',
+  'link-to-itself',
+  'link-exists',
+  'issued', // the finding stands in an issued report
+  'photo-empty',
+  'photo-not-an-image', // details.name, details.found
+  'photo-damaged', // details.name, details.why
+  'photo-too-large', // details.megapixels, details.most
+  'photo-bomb',
+  'photo-is-drawing', // SVG
+  'photo-unreadable', // details.reason
+  'photo-decoder-gave-up', // details.reason: time | memory
+  'photo-kind-not-read', // details.kind
+  'photo-is-folder',
+  'photo-paste-too-large', // details.most
+  'token-spent',
+  'report-nothing-to-print',
+  'report-typesetting-failed', // details.message
+  'file-unwritable', // details.path, details.reason
+  'file-unreadable', // details.path, details.reason
+  'not-our-pdf',
+  'scenario-malformed', // details.issues
+  'scenario-exists', // details.serial
+] as const;
+export type ErrorCode = (typeof errorCodes)[number];
+
+/** What crosses the wire. `field` names the input the sentence should stand beside. */
+export interface WireError {
+  readonly code: ErrorCode;
+  readonly details: Readonly<Record<string, unknown>>;
+  readonly field?: string;
+}
+
+/** A refusal in the closed vocabulary. Bugs are other errors; the dispatcher turns those into `internal`. */
+export class AppError extends Error {
+  readonly code: ErrorCode;
+  readonly details: Readonly<Record<string, unknown>>;
+  readonly field: string | undefined;
+
+  constructor(
+    code: ErrorCode,
+    details: Record<string, unknown> = {},
+    options: { field?: string; cause?: unknown } = {},
+  ) {
+    super(`${code} ${JSON.stringify(details)}`, options.cause === undefined ? {} : { cause: options.cause });
+    this.name = 'AppError';
+    this.code = code;
+    this.details = details;
+    this.field = options.field;
+  }
+
+  toWire(): WireError {
+    return { code: this.code, details: this.details, ...(this.field === undefined ? {} : { field: this.field }) };
+  }
+}

@@ -1,0 +1,31 @@
+import type { z } from 'zod';
+import { findingOperations } from './findings.ts';
+import { journalOperations } from './journal.ts';
+import { machineOperations } from './machines.ts';
+import type { Operation } from './operation.ts';
+import { reportOperations } from './reports.ts';
+import { shellOperations } from './shell.ts';
+import { shopOperations } from './shop.ts';
+import { markOperations, shotOperations } from './shots.ts';
+import { visitOperations } from './visits.ts';
+
+/** Every operation there is. The renderer and the recorder both compile against this map. */
+export const operations = {
+  ...shopOperations,
+  ...machineOperations,
+  ...visitOperations,
+  ...shotOperations,
+  ...markOperations,
+  ...findingOperations,
+  ...reportOperations,
+  ...journalOperations,
+  ...shellOperations,
+};
+
+export type Operations = typeof operations;
+export type OperationName = keyof Operations;
+/** What a caller hands over. */
+export type InputOf<N extends OperationName> = z.input<Operations[N]['input']>;
+/** What a handler gets, defaults filled in. */
+export type CheckedInputOf<N extends OperationName> = z.output<Operations[N]['input']>;
+export type OutputOf<N extends OperationName> = Operations[N] extends Operation<z.ZodType, infer O> ? O : never;

@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
+import type { LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
+import type { Calibration, Mark } from '../model/mark.ts';
+import type { Reading } from '../model/reading.ts';
+import type { Shot } from '../model/shot.ts';
+import { MeterReading, type ScopeItem, Use, Visit } from '../model/visit.ts';
+import { query, step } from './operation.ts';
+import type { Standing } from './standing.ts';
+
+/** Everything of one visit, in one answer: what the window draws from. */
+export interface VisitRecord {
+  readonly visit: Visit;
+  readonly machine: Machine;
+  readonly layout: LayoutVersion;
+  readonly owner: Owner | null;
+  readonly meters: readonly Meter[];
+  readonly trueHours: number | null;
+  readonly scope: readonly ScopeItem[];
+  readonly shots: readonly Shot[];
+  readonly marks: readonly Mark[];
+  readonly calibrations: readonly Calibration[];
+  readonly findings: readonly Finding[];
+  readonly links: readonly FindingLink[];
+  readonly proofs: readonly FindingProof[];
+  readonly readings: readonly Reading[];
+  readonly standing: Standing;
+}
+
+const id = z.string();
+
+export const visitOperations = {
+  'visit.get': query<VisitRecord>()(z.strictObject({ id })),
+  /** The first entry of a stay: what the owner says, and the hours as seen. Everything but the machine may follow later. */
+  'visit.open': step<VisitRecord>()(
+    z.strictObject({
+      machineId: id,
+      date: z.iso.date(),
+      complaint: z.string().max(4000).default(''),
+      meter: MeterReading.optional(),
+      use: Use.optional(),
+      conditions: z.record(z.string(), z.string().max(400)).optional(),
+    }),
+  ),
+  'visit.change': step<Visit>()(
+    Visit.pick({
+      complaint: true,
+      use: true,
+      conditions: true,
+      meter: true,
+      date: true,
+      currentPart: true,
+      leftAtMs: true,
+    })
+      .partial()
+      .extend({ id }),
+  ),
+  'scope.add': step<ScopeItem>()(z.strictObject({ visitId: id, path: z.string() })),
+  'scope.change': step<ScopeItem>()(
+    z.strictObject({
+      id,
+      notExaminedBecause: z.string().max(400).nullable().optional(),
+      notApplicableBecause: z.string().max(400).nullable().optional(),
+    }),
+  ),
+  'scope.remove': step<null>()(z.strictObject({ id })),
+};

@@ -1,0 +1,52 @@
+import { z } from 'zod';
+
+/** A point in pixels of the upright original; pixel centres at whole numbers, x right, y down. */
+export const ImagePoint = z.strictObject({ x: z.number(), y: z.number() });
+export type ImagePoint = z.infer<typeof ImagePoint>;
+
+export const shapeNames = ['point', 'line', 'path', 'area', 'arrow', 'span'] as const;
+export const ShapeName = z.enum(shapeNames);
+export type ShapeName = z.infer<typeof ShapeName>;
+
+/** How many points each shape has: fewest and most. A point has one, a line, arrow or span two, a path two or more, an area three or more. */
+export const shapePointCounts: Record<ShapeName, { fewest: number; most: number }> = {
+  point: { fewest: 1, most: 1 },
+  line: { fewest: 2, most: 2 },
+  path: { fewest: 2, most: 5000 },
+  area: { fewest: 3, most: 5000 },
+  arrow: { fewest: 2, most: 2 },
+  span: { fewest: 2, most: 2 },
+};
+
+export const MarkOrigin = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('hand') }),
+  z.strictObject({ by: z.literal('traced'), version: z.string(), parameters: z.record(z.string(), z.unknown()) }),
+  z.strictObject({ by: z.literal('carried'), fromMarkId: z.string() }),
+  z.strictObject({ by: z.literal('imported'), from: z.string() }),
+]);
+export type MarkOrigin = z.infer<typeof MarkOrigin>;
+
+export const Mark = z.strictObject({
+  id: z.string(),
+  shotId: z.string(),
+  findingId: z.string().nullable(),
+  shape: ShapeName,
+  points: z.array(ImagePoint).min(1).max(5000),
+  role: z.enum(['finding', 'calibration', 'matching', 'note']),
+  origin: MarkOrigin,
+  calibrationId: z.string().nullable(),
+  /** Where the stamped tag stands, when the mechanic moved it. */
+  tagAt: ImagePoint.nullable(),
+  note: z.string().max(1000),
+});
+export type Mark = z.infer<typeof Mark>;
+
+/** One per named plane of a shot; immutable. */
+export const Calibration = z.strictObject({
+  id: z.string(),
+  shotId: z.string(),
+  plane: z.string().max(200),
+  method: z.enum(['known-length', 'known-circle', 'known-points']),
+  body: z.record(z.string(), z.unknown()),
+});
+export type Calibration = z.infer<typeof Calibration>;

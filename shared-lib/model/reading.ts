@@ -1,0 +1,54 @@
+import { z } from 'zod';
+
+export const verdicts = [
+  'within',
+  'beyond',
+  'watch',
+  'too close to tell',
+  'recorded only',
+  'void',
+  'not taken',
+  'shown',
+  'not found by this test',
+  'no growth shown',
+] as const;
+export const Verdict = z.enum(verdicts);
+export type Verdict = z.infer<typeof Verdict>;
+
+/** One result of a sheet, as typed text with its unit, and what it was held against. */
+export const ResultLine = z.strictObject({
+  of: z.string(),
+  value: z.string().nullable(),
+  seen: z.boolean().nullable(),
+  limit: z
+    .strictObject({
+      min: z.string().optional(),
+      max: z.string().optional(),
+      badBelow: z.string().optional(),
+      badAbove: z.string().optional(),
+      source: z.enum(['maker', 'machine-shop', 'common-practice', 'none']),
+      page: z.string().optional(),
+    })
+    .nullable(),
+  uncertainty: z.string().nullable(),
+  uncertaintyFrom: z.string().nullable(),
+  verdict: Verdict,
+});
+export type ResultLine = z.infer<typeof ResultLine>;
+
+/** One filled measurement sheet. */
+export const Reading = z.strictObject({
+  id: z.string(),
+  visitId: z.string(),
+  sheet: z.string(),
+  sheetVersion: z.int().min(0),
+  at: z.string(),
+  inputs: z.record(z.string(), z.string()),
+  conditions: z.record(z.string(), z.string()),
+  remark: z.string(),
+  notTakenBecause: z.string().nullable(),
+  instrumentId: z.string().nullable(),
+  takenAtMs: z.int(),
+  results: z.array(ResultLine),
+});
+export type Reading = z.infer<typeof Reading>;
