@@ -1,0 +1,104 @@
+import { oneFontCovers } from './font-coverage.ts';
+
+/** More marks than this over one letter would run into the lines above; no writing system needs them. */
+const mostMarksOnALetter = 6;
+
+const combining = /^\p{M}$/u;
+const privateOrUnassigned = /^[\p{Co}\p{Cn}\p{Cs}]$/u;
+const control = /^\p{Cc}$/u;
+
+/** Joins its neighbours into one sign (family emoji, Persian, Indic conjuncts). */
+const zeroWidthJoiner = 0x200d;
+
+/** Never drawn by any shaper, needed by some scripts; a font need not hold them. */
+function isInvisible(codePoint: number): boolean {
+  return codePoint === 0x200c || codePoint === zeroWidthJoiner || (codePoint >= 0xfe00 && codePoint <= 0xfe0f);
+}
+
+/** U+FEFF and the direction overrides could hide what a line says; an archive PDF forbids the first. */
+function isTreacherous(codePoint: number): boolean {
+  return (
+    codePoint === 0xfeff ||
+    (codePoint >= 0x202a && codePoint <= 0x202e) ||
+    (codePoint >= 0x2066 && codePoint <= 0x2069) ||
+    codePoint === 0x00ad ||
+    codePoint === 0x2028 ||
+    codePoint === 0x2029
+  );
+}
+
+function isForbidden(character: string, codePoint: number): boolean {
+  return privateOrUnassigned.test(character) || control.test(character) || isTreacherous(codePoint);
+}
+
+function visible(codePoint: number): string {
+  return `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
+}
+
+/** A letter with all that hangs on it: marks, joiners, variation selectors, and what a joiner joins. */
+function clustersOf(text: string): string[][] {
+  const clusters: string[][] = [];
+  for (const character of text) {
+    const codePoint = character.codePointAt(0) ?? 0;
+    const open = clusters.at(-1);
+    const joined = open?.at(-1)?.codePointAt(0) === zeroWidthJoiner;
+    const hangs = combining.test(character) || isInvisible(codePoint) || (codePoint >= 0x1f3fb && codePoint <= 0x1f3ff);
+    if (open && open[0] !== '\n' && (hangs || joined) && !isForbidden(character, codePoint)) open.push(character);
+    else clusters.push([character]);
+  }
+  return clusters;
+}
+
+function printCluster(cluster: readonly string[]): string {
+  let kept: string[] = [];
+  let out = '';
+  let marks = 0;
+  const flush = () => {
+    out += kept.join('');
+    kept = [];
+    marks = 0;
+  };
+  for (const character of cluster) {
+    const codePoint = character.codePointAt(0) ?? 0;
+    if (character === '\n') return '\n';
+    if (isForbidden(character, codePoint)) {
+      flush();
+      out += visible(codePoint);
+      continue;
+    }
+    const isMark = combining.test(character);
+    const together = [...kept, character].map((each) => each.codePointAt(0) ?? 0).filter((code) => !isInvisible(code));
+    const lone = kept.length === 0 && (isMark || isInvisible(codePoint));
+    if (lone || !oneFontCovers(together) || (isMark && marks >= mostMarksOnALetter)) {
+      if (isInvisible(codePoint)) continue;
+      const standsAlone = !isMark && oneFontCovers([codePoint]);
+      flush();
+      if (standsAlone) kept.push(character);
+      else out += visible(codePoint);
+      continue;
+    }
+    if (isMark) marks += 1;
+    kept.push(character);
+  }
+  flush();
+  return out;
+}
+
+/**
+ * Text that the typesetter can set with the fonts that ship: what none of them holds, and what an archive PDF
+ * forbids, stands there as `[U+XXXX]`. Line breaks stay, tabs become spaces. A report never fails because of a name.
+ */
+export function printableText(text: string): string {
+  const plain = text.replaceAll(/\r\n?/g, '\n').replaceAll('\t', ' ').normalize('NFC');
+  return clustersOf(plain).map(printCluster).join('');
+}
+
+/** The same for every text of a plain value; keys are ours and stay. */
+export function printable<T>(value: T): T {
+  if (typeof value === 'string') return printableText(value) as T;
+  if (Array.isArray(value)) return value.map((each) => printable(each)) as T;
+  if (value !== null && typeof value === 'object') {
+    return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, printable(each)])) as T;
+  }
+  return value;
+}
