@@ -8,7 +8,9 @@ export interface JournalEntry {
   readonly zoneOffsetMin: number;
   readonly personId: string | null;
   readonly operation: string;
-  readonly reverses: number | null;
+  /** The step it takes back. */
+  readonly reverses: string | null;
+  readonly stepId: string;
   readonly digest: string;
 }
 

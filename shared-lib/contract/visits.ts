@@ -5,7 +5,7 @@ import type { Calibration, Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
 import { MeterReading, type ScopeItem, Use, Visit } from '../model/visit.ts';
-import { query, step } from './operation.ts';
+import { change, query, step } from './operation.ts';
 import type { Standing } from './standing.ts';
 
 /** Everything of one visit, in one answer: what the window draws from. */
@@ -32,7 +32,7 @@ const id = z.string();
 export const visitOperations = {
   'visit.get': query<VisitRecord>()(z.strictObject({ id })),
   /** The first entry of a stay: what the owner says, and the hours as seen. Everything but the machine may follow later. */
-  'visit.open': step<VisitRecord>()(
+  'visit.open': change<VisitRecord>()(
     z.strictObject({
       machineId: id,
       date: z.iso.date(),

@@ -1,0 +1,104 @@
+import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
+import { findDefect } from '../../../shared-lib/defects/index.ts';
+import type { Quantity } from '../../../shared-lib/model/quantity.ts';
+import { readQuantity } from '../../../shared-lib/quantities/read-quantity.ts';
+import type { Tables } from '../database/tables.ts';
+
+type Input = Omit<CheckedInputOf<'finding.change'>, 'id'>;
+type Row = Tables['finding'];
+
+const flag = (value: boolean): 0 | 1 => (value ? 1 : 0);
+
+/** Typed quantities read into numbers and merged over those there; null takes one away. Text that is no number is kept as typed. */
+export const mergeQuantities = (
+  there: Readonly<Record<string, Quantity>>,
+  typed: NonNullable<Input['quantities']>,
+  defect: string | null,
+): Record<string, Quantity> => {
+  const units = new Map(findDefect(defect)?.quantities.map(({ id, unit }) => [id, unit]) ?? []);
+  const merged: Record<string, Quantity> = { ...there };
+  for (const [id, quantity] of Object.entries(typed)) {
+    if (quantity === null) delete merged[id];
+    else {
+      const read = readQuantity(quantity.typed, units.get(id) ?? '', quantity.origin);
+      merged[id] = quantity.how === undefined ? read : { ...read, how: quantity.how };
+    }
+  }
+  return merged;
+};
+
+const safetyColumns = (safety: NonNullable<Input['safety']> | null): Pick<Row, 'safety_judged' | 'severity' | 'probability'> => {
+  if (safety === null) return { safety_judged: 0, severity: null, probability: null };
+  if (safety === 'none') return { safety_judged: 1, severity: null, probability: null };
+  return { safety_judged: 1, severity: safety.severity, probability: safety.probability };
+};
+
+/** The columns that an input names. Locations live in their own table. */
+export const findingColumns = (input: Input, before: { quantities: Record<string, Quantity>; defect: string | null }): Partial<Row> => {
+  const columns: Partial<Row> = {};
+  const set = <C extends keyof Row>(column: C, value: Row[C] | undefined) => {
+    if (value !== undefined) columns[column] = value;
+  };
+  set('kind', input.kind);
+  set('defect', input.defect);
+  set('words', input.words);
+  set('state', input.state);
+  set('methods', input.methods && JSON.stringify([...new Set(input.methods)]));
+  if (input.quantities) {
+    const defect = input.defect === undefined ? before.defect : input.defect;
+    set('quantities', JSON.stringify(mergeQuantities(before.quantities, input.quantities, defect)));
+  }
+  if (input.safety !== undefined) Object.assign(columns, safetyColumns(input.safety));
+  set('urgency', input.urgency);
+  if (input.runWorse !== undefined) set('run_worse', input.runWorse === null ? null : flag(input.runWorse));
+  set('damage_class', input.damageClass);
+  set('facts', input.facts && JSON.stringify([...new Set(input.facts)]));
+  set('not_examined_because', input.notExaminedBecause);
+  set('named_condition_declined_because', input.namedConditionDeclinedBecause);
+  set('if_left', input.ifLeft);
+  set('watch_for', input.watchFor);
+  set('action', input.action);
+  set('action_words', input.actionWords);
+  if (input.doNotOperate !== undefined) set('do_not_operate', flag(input.doNotOperate));
+  if (input.doNotRun !== undefined) set('do_not_run', flag(input.doNotRun));
+  if (input.loopStart !== undefined) set('loop_start', flag(input.loopStart));
+  set('found_on', input.foundOn);
+  return columns;
+};
+
+/** A finding of which nothing is said yet: suspected, until a method and a proof confirm it. */
+export const emptyFinding = (id: string, visitId: string, number: number, createdAtMs: number): Row => ({
+  id,
+  visit_id: visitId,
+  number,
+  kind: 'condition',
+  defect: null,
+  words: '',
+  state: 'suspected',
+  methods: '[]',
+  quantities: '{}',
+  safety_judged: 0,
+  severity: null,
+  probability: null,
+  urgency: null,
+  run_worse: null,
+  damage_class: null,
+  facts: '[]',
+  not_examined_because: null,
+  named_condition_declined_because: null,
+  if_left: '',
+  watch_for: '',
+  action: null,
+  action_words: '',
+  do_not_operate: 0,
+  do_not_run: 0,
+  loop_start: 0,
+  found_on: null,
+  track_of: null,
+  supersedes: null,
+  superseded_because: null,
+  moved_before: null,
+  moved_reason: null,
+  created_at_ms: createdAtMs,
+  binned: 0,
+});

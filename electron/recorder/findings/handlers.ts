@@ -1,0 +1,153 @@
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { Finding } from '../../../shared-lib/model/finding.ts';
+import type { Context, Handlers } from '../context.ts';
+import type { RecordWriter } from '../journal/record-writer.ts';
+import { standingOfVisit } from '../visits/visit-record.ts';
+import { emptyFinding, findingColumns } from './fields.ts';
+import { setPlaces, visitLayout } from './places.ts';
+import {
+  findingById,
+  isIssued,
+  lastUsedAction,
+  lastUsedDefects,
+  linkBetween,
+  locationRows,
+  nextNumber,
+  rowToLink,
+} from './queries.ts';
+import { showFinding } from './show-finding.ts';
+
+/** The finding, with its visit's machine named as what the change is about. @throws AppError 'not-found' */
+const findingAbout = (context: Context, writer: RecordWriter, id: string): Finding => {
+  const finding = findingById(context.db, id);
+  if (!finding) throw new AppError('not-found', { record: 'finding', id });
+  const { visit } = visitLayout(context, finding.visitId);
+  writer.about({ visitId: visit.id, machineId: visit.machine_id });
+  return finding;
+};
+
+const again = ({ db }: Context, id: string): Finding => {
+  const finding = findingById(db, id);
+  if (!finding) throw new AppError('not-found', { record: 'finding', id });
+  return finding;
+};
+
+/** A conclusion may be edited until it appears in an issued report; after that it is only superseded. */
+const refuseIssued = ({ db }: Context, finding: Finding): void => {
+  if (isIssued(db, finding.visitId, finding.createdAtMs)) throw new AppError('issued', { number: finding.number });
+};
+
+export const findingHandlers: Handlers = {
+  'finding.add': {
+    change: (context, writer, { visitId, markId, shotId, trackOf, ...fields }) => {
+      const { visit, layout } = visitLayout(context, visitId);
+      writer.about({ visitId, machineId: visit.machine_id });
+      const id = context.newId();
+      const number = trackOf === undefined ? nextNumber(context.db, visit.machine_id) : again(context, trackOf).number;
+      const empty = emptyFinding(id, visitId, number, context.clock());
+      const columns = findingColumns(fields, { quantities: {}, defect: null });
+      writer.insert('finding', { ...empty, ...columns, track_of: trackOf ?? null });
+      setPlaces(context, writer, id, fields.locations ?? [], layout);
+      if (markId !== undefined) {
+        writer.update('mark', markId, { finding_id: id });
+        showFinding(context, writer, id, { shotId: String(writer.row('mark', markId)['shot_id']) });
+      }
+      if (shotId !== undefined) showFinding(context, writer, id, { shotId });
+      return again(context, id);
+    },
+  },
+  'finding.change': {
+    change: (context, writer, { id, ...fields }) => {
+      const before = findingAbout(context, writer, id);
+      refuseIssued(context, before);
+      writer.update('finding', id, findingColumns(fields, before));
+      if (fields.locations) setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
+      return again(context, id);
+    },
+  },
+  'finding.bin': {
+    change: (context, writer, { id }) => {
+      refuseIssued(context, findingAbout(context, writer, id));
+      writer.update('finding', id, { binned: 1 });
+      return null;
+    },
+  },
+  'finding.restore': {
+    change: (context, writer, { id }) => {
+      findingAbout(context, writer, id);
+      writer.update('finding', id, { binned: 0 });
+      return null;
+    },
+  },
+  'finding.supersede': {
+    change: (context, writer, { id, because }) => {
+      const before = findingAbout(context, writer, id);
+      const { visit, layout } = visitLayout(context, before.visitId);
+      const newId = context.newId();
+      const empty = emptyFinding(newId, visit.id, nextNumber(context.db, visit.machine_id), context.clock());
+      writer.insert('finding', { ...empty, kind: before.kind, supersedes: id, superseded_because: because });
+      setPlaces(
+        context,
+        writer,
+        newId,
+        locationRows(context.db, id).map(({ place }) => place),
+        layout,
+      );
+      return again(context, newId);
+    },
+  },
+  'finding.link': {
+    change: (context, writer, input) => {
+      if (input.fromId === input.toId) throw new AppError('link-to-itself', {});
+      const from = findingAbout(context, writer, input.fromId);
+      if (again(context, input.toId).visitId !== from.visitId) throw new AppError('finding-of-another-visit', {});
+      if (linkBetween(context.db, input.fromId, input.toId)) throw new AppError('link-exists', {});
+      const row = {
+        id: context.newId(),
+        from_id: input.fromId,
+        to_id: input.toId,
+        certainty: input.certainty,
+        joined_by: input.join,
+        evidence: input.evidence,
+      };
+      writer.insert('finding_link', row);
+      return rowToLink(row);
+    },
+  },
+  'finding.unlink': {
+    change: (context, writer, { id }) => {
+      findingAbout(context, writer, String(writer.row('finding_link', id)['from_id']));
+      writer.remove('finding_link', id);
+      return null;
+    },
+  },
+  'finding.showBy': {
+    change: (context, writer, { findingId, shotId, readingId }) => {
+      findingAbout(context, writer, findingId);
+      if (shotId !== undefined) return showFinding(context, writer, findingId, { shotId });
+      if (readingId !== undefined) return showFinding(context, writer, findingId, { readingId });
+      throw new AppError('invalid-input', { issues: [{ path: 'shotId', message: 'a shot or a reading is needed' }] }, { field: 'shotId' });
+    },
+  },
+  'finding.unshow': {
+    change: (context, writer, { id }) => {
+      findingAbout(context, writer, String(writer.row('proof', id)['finding_id']));
+      writer.remove('proof', id);
+      return null;
+    },
+  },
+  'finding.move': {
+    change: (context, writer, { id, to }) => {
+      const finding = findingAbout(context, writer, id);
+      if (to?.beforeFindingId && again(context, to.beforeFindingId).visitId !== finding.visitId) {
+        throw new AppError('finding-of-another-visit', {});
+      }
+      writer.update('finding', id, { moved_before: to?.beforeFindingId ?? null, moved_reason: to?.reason ?? null });
+      return again(context, id);
+    },
+  },
+  'standing.get': { read: (context, { visitId }) => standingOfVisit(context.db, visitId) },
+  'finding.lastUsed': {
+    read: ({ db }) => ({ defects: lastUsedDefects(db), action: lastUsedAction(db) }),
+  },
+};

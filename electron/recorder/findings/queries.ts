@@ -1,0 +1,171 @@
+import { Finding, type FindingLink, type FindingProof } from '../../../shared-lib/model/finding.ts';
+import { build, type ReadableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+
+const asFlag = (value: 0 | 1 | null): boolean | null => (value === null ? null : value === 1);
+
+const safetyOf = (row: Tables['finding']): Finding['safety'] => {
+  if (row.severity !== null && row.probability !== null) return { severity: row.severity, probability: row.probability };
+  return row.safety_judged === 1 ? 'none' : null;
+};
+
+/** The only way out of the table: its JSON columns are checked here. */
+export const rowToFinding = (row: Tables['finding'], locations: readonly string[]): Finding =>
+  Finding.parse({
+    id: row.id,
+    visitId: row.visit_id,
+    number: row.number,
+    kind: row.kind,
+    defect: row.defect,
+    words: row.words,
+    state: row.state,
+    methods: JSON.parse(row.methods),
+    quantities: JSON.parse(row.quantities),
+    safety: safetyOf(row),
+    urgency: row.urgency,
+    runWorse: asFlag(row.run_worse),
+    damageClass: row.damage_class,
+    facts: JSON.parse(row.facts),
+    locations,
+    notExaminedBecause: row.not_examined_because,
+    namedConditionDeclinedBecause: row.named_condition_declined_because,
+    ifLeft: row.if_left,
+    watchFor: row.watch_for,
+    action: row.action,
+    actionWords: row.action_words,
+    doNotOperate: row.do_not_operate === 1,
+    doNotRun: row.do_not_run === 1,
+    loopStart: row.loop_start === 1,
+    foundOn: row.found_on,
+    trackOf: row.track_of,
+    supersedes: row.supersedes,
+    supersededBecause: row.superseded_because,
+    moved: row.moved_reason === null ? null : { beforeFindingId: row.moved_before, reason: row.moved_reason },
+    createdAtMs: row.created_at_ms,
+    binned: row.binned === 1,
+  });
+
+export const rowToLink = (row: Tables['finding_link']): FindingLink => ({
+  id: row.id,
+  fromId: row.from_id,
+  toId: row.to_id,
+  certainty: row.certainty,
+  join: row.joined_by,
+  evidence: row.evidence,
+});
+
+export const rowToProof = (row: Tables['proof']): FindingProof => ({
+  id: row.id,
+  findingId: row.finding_id,
+  shotId: row.shot_id,
+  readingId: row.reading_id,
+});
+
+const grouped = <T>(rows: readonly T[], key: (row: T) => string): Map<string, T[]> => Map.groupBy(rows, key);
+
+/** Findings of visits, by visit, each in the order of its number. */
+export const findingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<string, Finding[]> => {
+  const rows = db.all(build.selectFrom('finding').selectAll().where('visit_id', 'in', visitIds).orderBy('number').orderBy('id'));
+  const places = grouped(
+    db.all(
+      build
+        .selectFrom('finding_location')
+        .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
+        .select(['finding_location.finding_id', 'finding_location.place'])
+        .where('finding.visit_id', 'in', visitIds)
+        .orderBy('finding_location.position'),
+    ),
+    (row) => row.finding_id,
+  );
+  const findings = rows.map((row) => rowToFinding(row, (places.get(row.id) ?? []).map(({ place }) => place)));
+  return grouped(findings, (finding) => finding.visitId);
+};
+
+export const findingById = (db: ReadableDb, id: string): Finding | undefined => {
+  const row = db.first(build.selectFrom('finding').selectAll().where('id', '=', id));
+  if (!row) return undefined;
+  return rowToFinding(
+    row,
+    locationRows(db, id).map(({ place }) => place),
+  );
+};
+
+export const locationRows = (db: ReadableDb, findingId: string) =>
+  db.all(build.selectFrom('finding_location').selectAll().where('finding_id', '=', findingId).orderBy('position'));
+
+/** Links between findings of these visits, by the visit of the cause. */
+export const linksOf = (db: ReadableDb, visitIds: readonly string[]) =>
+  db.all(
+    build
+      .selectFrom('finding_link')
+      .innerJoin('finding', 'finding.id', 'finding_link.from_id')
+      .selectAll('finding_link')
+      .select('finding.visit_id as visit_id')
+      .where('finding.visit_id', 'in', visitIds)
+      .orderBy('finding_link.id'),
+  );
+
+export const proofsOf = (db: ReadableDb, visitIds: readonly string[]) =>
+  db.all(
+    build
+      .selectFrom('proof')
+      .innerJoin('finding', 'finding.id', 'proof.finding_id')
+      .selectAll('proof')
+      .select('finding.visit_id as visit_id')
+      .where('finding.visit_id', 'in', visitIds)
+      .orderBy('proof.id'),
+  );
+
+/** A number is stamped once per machine, so that a tracked finding can keep it from visit to visit. */
+export const nextNumber = (db: ReadableDb, machineId: string): number => {
+  const row = db.first(
+    build
+      .selectFrom('finding')
+      .innerJoin('visit', 'visit.id', 'finding.visit_id')
+      .select(({ fn }) => fn.max<number | null>('finding.number').as('highest'))
+      .where('visit.machine_id', '=', machineId),
+  );
+  return (row?.highest ?? 0) + 1;
+};
+
+export const lastUsedDefects = (db: ReadableDb): string[] =>
+  db
+    .all(
+      build
+        .selectFrom('finding')
+        .select(({ fn }) => ['defect', fn.max<number>('created_at_ms').as('at')])
+        .where('defect', 'is not', null)
+        .groupBy('defect')
+        .orderBy('at', 'desc'),
+    )
+    .flatMap(({ defect }) => (defect === null ? [] : [defect]));
+
+export const lastUsedAction = (db: ReadableDb): string | null =>
+  db.first(
+    build.selectFrom('finding').select('action').where('action', 'is not', null).orderBy('created_at_ms', 'desc').limit(1),
+  )?.action ?? null;
+
+export const linkBetween = (db: ReadableDb, fromId: string, toId: string) =>
+  db.first(build.selectFrom('finding_link').selectAll().where('from_id', '=', fromId).where('to_id', '=', toId));
+
+export const proofBy = (db: ReadableDb, findingId: string, by: { shotId?: string; readingId?: string }) =>
+  db.first(
+    build
+      .selectFrom('proof')
+      .selectAll()
+      .where('finding_id', '=', findingId)
+      .where(by.shotId === undefined ? 'reading_id' : 'shot_id', '=', by.shotId ?? by.readingId ?? ''),
+  );
+
+/** Findings that say they replace this one. */
+export const supersededIds = (db: ReadableDb, visitId: string): Set<string> =>
+  new Set(
+    db
+      .all(build.selectFrom('finding').select('supersedes').where('visit_id', '=', visitId).where('binned', '=', 0))
+      .flatMap(({ supersedes }) => (supersedes === null ? [] : [supersedes])),
+  );
+
+export const isIssued = (db: ReadableDb, visitId: string, createdAtMs: number): boolean =>
+  db.first(
+    build.selectFrom('report').select('id').where('visit_id', '=', visitId).where('issued_at_ms', '>=', createdAtMs).limit(1),
+  ) !== undefined;

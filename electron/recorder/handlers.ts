@@ -1,0 +1,21 @@
+import type { Handlers } from './context.ts';
+import { findingHandlers } from './findings/handlers.ts';
+import { journalHandlers } from './journal/handlers.ts';
+import { machineHandlers } from './machines/handlers.ts';
+import { markHandlers } from './marks/handlers.ts';
+import { photoHandlers } from './photos/handlers.ts';
+import { reportHandlers } from './reports/handlers.ts';
+import { shopHandlers } from './shop/handlers.ts';
+import { visitHandlers } from './visits/handlers.ts';
+
+/** Every operation's handler. A test checks that none of the contract's operations is without one. */
+export const handlers: Handlers = {
+  ...shopHandlers,
+  ...machineHandlers,
+  ...visitHandlers,
+  ...photoHandlers,
+  ...markHandlers,
+  ...findingHandlers,
+  ...reportHandlers,
+  ...journalHandlers,
+};

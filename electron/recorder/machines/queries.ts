@@ -1,0 +1,131 @@
+import { Layout } from '../../../shared-lib/model/layout.ts';
+import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../../../shared-lib/model/machine.ts';
+import { build, type ReadableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+
+const optional = <K extends string>(key: K, value: string | null): { [P in K]?: string } =>
+  (value === null ? {} : { [key]: value }) as { [P in K]?: string };
+
+export const rowToMachine = (row: Tables['machine']): Machine => ({
+  id: row.id,
+  kind: row.kind,
+  serial: row.serial,
+  createdAtMs: row.created_at_ms,
+  ...optional('year', row.year),
+  ...optional('engineSerial', row.engine_serial),
+  ...optional('note', row.note),
+  ...optional('bay', row.bay),
+});
+
+export const rowToOwner = (row: Tables['owner']): Owner => ({
+  id: row.id,
+  name: row.name,
+  kind: row.kind,
+  capacity: row.capacity,
+  ...optional('place', row.place),
+  ...optional('phone', row.phone),
+  ...optional('note', row.note),
+});
+
+export const rowToMeter = (row: Tables['meter']): Meter => ({
+  id: row.id,
+  machineId: row.machine_id,
+  name: row.name,
+  offsetHours: row.offset_hours,
+  from: row.from_date,
+  until: row.until_date,
+  dead: row.dead === 1,
+});
+
+export const rowToLayout = (row: Tables['layout']): LayoutVersion => ({
+  id: row.id,
+  machineId: row.machine_id,
+  version: row.version,
+  layout: Layout.parse(JSON.parse(row.layout)),
+});
+
+export const rowToFittedPart = (row: Tables['fitted_part']): FittedPart => ({
+  id: row.id,
+  machineId: row.machine_id,
+  path: row.path,
+  kind: row.kind,
+  fittedVisitId: row.fitted_visit_id,
+  fittedHours: row.fitted_hours,
+  removedVisitId: row.removed_visit_id,
+  removedHours: row.removed_hours,
+});
+
+export const machineById = (db: ReadableDb, id: string) =>
+  db.first(build.selectFrom('machine').selectAll().where('id', '=', id));
+
+export const allMachines = (db: ReadableDb) => db.all(build.selectFrom('machine').selectAll());
+
+export const newestLayout = (db: ReadableDb, machineId: string) =>
+  db.first(build.selectFrom('layout').selectAll().where('machine_id', '=', machineId).orderBy('version', 'desc').limit(1));
+
+export const layoutById = (db: ReadableDb, id: string) =>
+  db.first(build.selectFrom('layout').selectAll().where('id', '=', id));
+
+export const layoutsById = (db: ReadableDb, ids: readonly string[]) =>
+  db.all(build.selectFrom('layout').selectAll().where('id', 'in', ids));
+
+export const metersOf = (db: ReadableDb, machineId: string) =>
+  db.all(build.selectFrom('meter').selectAll().where('machine_id', '=', machineId).orderBy('from_date').orderBy('id')).map(rowToMeter);
+
+export const allMeters = (db: ReadableDb) => db.all(build.selectFrom('meter').selectAll()).map(rowToMeter);
+
+export const fittedPartsOf = (db: ReadableDb, machineId: string) =>
+  db.all(build.selectFrom('fitted_part').selectAll().where('machine_id', '=', machineId).orderBy('id')).map(rowToFittedPart);
+
+/** Who owns it now: the ownership that has not ended. */
+export const ownerNow = (db: ReadableDb, machineId: string): Owner | null => {
+  const row = db.first(
+    build
+      .selectFrom('ownership')
+      .innerJoin('owner', 'owner.id', 'ownership.owner_id')
+      .selectAll('owner')
+      .where('ownership.machine_id', '=', machineId)
+      .where('ownership.until_date', 'is', null)
+      .orderBy('ownership.id', 'desc')
+      .limit(1),
+  );
+  return row ? rowToOwner(row) : null;
+};
+
+export const openOwnership = (db: ReadableDb, machineId: string) =>
+  db.first(
+    build.selectFrom('ownership').selectAll().where('machine_id', '=', machineId).where('until_date', 'is', null).orderBy('id', 'desc').limit(1),
+  );
+
+export const ownerNames = (db: ReadableDb): Map<string, string> =>
+  new Map(
+    db
+      .all(
+        build
+          .selectFrom('ownership')
+          .innerJoin('owner', 'owner.id', 'ownership.owner_id')
+          .select(['ownership.machine_id', 'owner.name'])
+          .where('ownership.until_date', 'is', null)
+          .orderBy('ownership.id'),
+      )
+      .map(({ machine_id, name }) => [machine_id, name]),
+  );
+
+/** Every place a machine's record names: findings, scope, shots and fitted parts. */
+export const placesOf = (db: ReadableDb, machineId: string): string[] => {
+  const visits = build.selectFrom('visit').select('id').where('machine_id', '=', machineId);
+  const findings = db.all(
+    build
+      .selectFrom('finding_location')
+      .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
+      .select('finding_location.place as place')
+      .where('finding.binned', '=', 0)
+      .where('finding.visit_id', 'in', visits),
+  );
+  const scope = db.all(build.selectFrom('scope_item').select('path as place').where('visit_id', 'in', visits));
+  const shots = db.all(
+    build.selectFrom('shot').select('component as place').where('component', 'is not', null).where('visit_id', 'in', visits),
+  );
+  const fitted = db.all(build.selectFrom('fitted_part').select('path as place').where('machine_id', '=', machineId));
+  return [...new Set([...findings, ...scope, ...shots, ...fitted].map(({ place }) => place).filter((place) => place !== null))];
+};

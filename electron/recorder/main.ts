@@ -1,0 +1,54 @@
+import { parseArgs } from 'node:util';
+import type { FromRecorder, ToRecorder } from '../../shared-lib/contract/envelope.ts';
+import { AppError } from '../../shared-lib/contract/errors.ts';
+import { damageIn } from './database/open.ts';
+import { openRecorder, type Recorder } from './open-recorder.ts';
+import { locatePhoto } from './photos/locate-photo.ts';
+
+/** The recorder as a child of the shell: messages in, messages out, gone when the shell is gone. */
+const tell = (message: FromRecorder): void => {
+  process.send?.(message);
+};
+
+const open = (dataFolder: string): Recorder | null => {
+  try {
+    return openRecorder({ dataFolder, program: 'Witness Mark', emit: (event) => tell({ kind: 'event', event }) });
+  } catch (error) {
+    if (!(error instanceof AppError)) throw error;
+    tell({ kind: 'cannot-open', error: error.toWire() });
+    return null;
+  }
+};
+
+const listen = (recorder: Recorder): void => {
+  const stop = (): void => {
+    void recorder.close().finally(() => process.exit(0));
+  };
+  process.on('message', (message: ToRecorder) => {
+    if (message.kind === 'call') {
+      const { id, windowId, name, input } = message.call;
+      void recorder.dispatch(windowId, name, input).then((answer) => tell({ kind: 'reply', reply: { id, ...answer } }));
+    } else if (message.kind === 'offer') recorder.offer(message.offer);
+    else if (message.kind === 'photo') {
+      void locatePhoto(recorder, message.request.url).then((found) =>
+        tell({ kind: 'photo', answer: { id: message.request.id, path: found?.path ?? null, mediaType: found?.mediaType ?? null } }),
+      );
+    } else stop();
+  });
+  // The shell was killed: nobody is left to answer, and the folder must be free for the next one.
+  process.on('disconnect', () => process.exit(0));
+};
+
+const { values } = parseArgs({ options: { data: { type: 'string' } } });
+if (values.data === undefined) throw new Error('the recorder needs --data DIR');
+const recorder = open(values.data);
+if (recorder) {
+  listen(recorder);
+  tell({ kind: 'ready' });
+  const { dataFolder } = recorder;
+  // After the first screen, so that a large record does not hold it up.
+  setTimeout(() => {
+    const damage = damageIn(dataFolder, 'quick_check');
+    if (damage) recorder.setDamage(damage);
+  }, 3_000).unref();
+}

@@ -1,0 +1,82 @@
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { type ImagePoint, type ShapeName, shapePointCounts } from '../../../shared-lib/model/mark.ts';
+import type { Context, Handlers } from '../context.ts';
+import type { RecordWriter } from '../journal/record-writer.ts';
+import { showFinding } from '../findings/show-finding.ts';
+import { rowToMark, shotFrame } from './queries.ts';
+
+const frameOf = ({ db }: Context, shotId: string) => {
+  const frame = shotFrame(db, shotId);
+  if (!frame) throw new AppError('not-found', { record: 'shot', id: shotId });
+  return frame;
+};
+
+/** Half a pixel beyond the outer centres is the picture's own edge; a hand may slip one pixel more. */
+const slackPx = 1.5;
+
+const checkPoints = (shape: ShapeName, points: readonly ImagePoint[], frame: { width: number; height: number }): void => {
+  const { fewest, most } = shapePointCounts[shape];
+  if (points.length < fewest || points.length > most) throw new AppError('wrong-point-count', { shape, fewest, most });
+  for (const { x, y } of points) {
+    const inside = x >= -slackPx && y >= -slackPx && x <= frame.width - 1 + slackPx && y <= frame.height - 1 + slackPx;
+    if (!inside) throw new AppError('point-outside-photo', { x, y, width: frame.width, height: frame.height });
+  }
+};
+
+const aboutShot = (context: Context, writer: RecordWriter, shotId: string) => {
+  const frame = frameOf(context, shotId);
+  writer.about({ visitId: frame.visit_id, machineId: frame.machine_id });
+  return frame;
+};
+
+const markRow = (writer: RecordWriter, id: string) => rowToMark(writer.row('mark', id) as never);
+
+export const markHandlers: Handlers = {
+  'mark.add': {
+    change: (context, writer, input) => {
+      const frame = aboutShot(context, writer, input.shotId);
+      checkPoints(input.shape, input.points, frame);
+      const id = context.newId();
+      writer.insert('mark', {
+        id,
+        shot_id: input.shotId,
+        finding_id: input.findingId,
+        shape: input.shape,
+        points: JSON.stringify(input.points),
+        role: input.role,
+        origin: JSON.stringify(input.origin),
+        calibration_id: null,
+        tag_x: null,
+        tag_y: null,
+        note: input.note,
+      });
+      if (input.findingId !== null) showFinding(context, writer, input.findingId, { shotId: input.shotId });
+      return markRow(writer, id);
+    },
+  },
+  'mark.change': {
+    change: (context, writer, input) => {
+      const before = markRow(writer, input.id);
+      const frame = aboutShot(context, writer, before.shotId);
+      const shape = input.shape ?? before.shape;
+      if (input.points || input.shape) checkPoints(shape, input.points ?? before.points, frame);
+      writer.update('mark', input.id, {
+        shape,
+        ...(input.points ? { points: JSON.stringify(input.points) } : {}),
+        ...(input.tagAt === undefined ? {} : { tag_x: input.tagAt?.x ?? null, tag_y: input.tagAt?.y ?? null }),
+        ...(input.note === undefined ? {} : { note: input.note }),
+        ...(input.role === undefined ? {} : { role: input.role }),
+        ...(input.findingId === undefined ? {} : { finding_id: input.findingId }),
+      });
+      if (input.findingId) showFinding(context, writer, input.findingId, { shotId: before.shotId });
+      return markRow(writer, input.id);
+    },
+  },
+  'mark.remove': {
+    change: (context, writer, { id }) => {
+      aboutShot(context, writer, markRow(writer, id).shotId);
+      writer.remove('mark', id);
+      return null;
+    },
+  },
+};

@@ -1,0 +1,161 @@
+import { appendFileSync, existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type Database from 'better-sqlite3';
+import { v7 as uuidv7 } from 'uuid';
+import type { Answer } from '../../shared-lib/contract/bridge.ts';
+import type { OfferedPath } from '../../shared-lib/contract/envelope.ts';
+import { AppError } from '../../shared-lib/contract/errors.ts';
+import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
+import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
+import type { Services } from './context.ts';
+import { build, connect, type ReadableDb } from './database/connection.ts';
+import { databaseFile, openForReading, openForWriting } from './database/open.ts';
+import { makeDispatcher } from './dispatcher.ts';
+import { handlers } from './handlers.ts';
+import { holdFolder } from './hold.ts';
+import { shopRow } from './shop/queries.ts';
+import { zoneMinutes } from './shop/zone.ts';
+import { Tokens } from './tokens.ts';
+
+export interface RecorderOptions {
+  readonly dataFolder: string;
+  /** Who holds the folder, in the words another program will be told. */
+  readonly program: string;
+  /** Reads beside a holder; every change is refused with its name. */
+  readonly readOnly?: boolean;
+  readonly clock?: () => number;
+  readonly newId?: () => string;
+  readonly emit?: (event: RecorderEvent) => void;
+}
+
+export interface Recorder {
+  readonly db: ReadableDb;
+  readonly dataFolder: string;
+  readonly services: Services;
+  /** Answers one call; never throws. */
+  dispatch(windowId: string, name: string, input: unknown): Promise<Answer>;
+  /** The same for code of our own: throws the AppError that a window would be told. */
+  call<N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>>;
+  offer(offer: OfferedPath): void;
+  /** Told when a check beside the running work has found damage. */
+  setDamage(what: string): void;
+  /** Lets running work end, closes the database, frees the folder. */
+  close(): Promise<void>;
+}
+
+const emptyShop = {
+  id: 1,
+  name: '',
+  address: '',
+  phone: '',
+  units: 'metric',
+  paper: 'a4',
+  time_zone: '+00:00',
+  started: 0,
+  person_id: null,
+} as const;
+
+const openServices = (): { services: Services; close: () => Promise<void> } => {
+  const open = new Map<string, { close(): Promise<void> | void }>();
+  return {
+    services: {
+      get: <T extends { close(): Promise<void> | void }>(name: string, make: () => T): T => {
+        const known = open.get(name);
+        if (known) return known as T;
+        const fresh = make();
+        open.set(name, fresh);
+        return fresh;
+      },
+    },
+    close: async () => {
+      for (const service of open.values()) await service.close();
+    },
+  };
+};
+
+const localZone = (): string => {
+  const east = -new Date().getTimezoneOffset();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${east < 0 ? '-' : '+'}${two(Math.floor(Math.abs(east) / 60))}:${two(Math.abs(east) % 60)}`;
+};
+
+/**
+ * Opens a data folder: the one way in for window, command line and tests alike.
+ *
+ * @throws AppError 'folder-held', 'folder-newer', 'folder-damaged', 'folder-unwritable', 'disk-full', 'not-found' (read-only, no record there)
+ */
+export const openRecorder = (options: RecorderOptions): Recorder => {
+  const { dataFolder, clock = Date.now, newId = uuidv7, emit = () => {}, readOnly = false } = options;
+  if (readOnly && !existsSync(databaseFile(dataFolder))) throw new AppError('not-found', { record: 'folder', id: dataFolder });
+  if (!readOnly) makeFolder(dataFolder);
+  const letGo = readOnly ? () => {} : holdFolder(dataFolder, { program: options.program, pid: process.pid, sinceMs: clock() });
+  let sqlite: Database.Database;
+  try {
+    sqlite = readOnly ? openForReading(dataFolder) : openForWriting(dataFolder);
+  } catch (error) {
+    letGo();
+    throw error;
+  }
+  const db = connect(sqlite);
+  if (!readOnly && !db.first(build.selectFrom('shop').select('id'))) {
+    // The folder's own first row, before anybody has done anything: it is nobody's change.
+    db.run(build.insertInto('shop').values({ ...emptyShop, time_zone: localZone() }));
+  }
+  const { services, close: closeServices } = openServices();
+  const tokens = new Tokens();
+  const running = new Set<Promise<void>>();
+  let damage: string | null = null;
+
+  const dispatch = makeDispatcher({
+    db,
+    handlers,
+    log: readOnly ? () => {} : (line) => appendFileSync(join(dataFolder, 'recorder.log'), `${new Date(clock()).toISOString()} ${line}\n`),
+    base: {
+      db,
+      dataFolder,
+      clock,
+      zoneOffsetMin: () => zoneMinutes(shopRow(db).time_zone),
+      newId,
+      emit,
+      tokens,
+      personId: () => shopRow(db).person_id,
+      damage: () => damage,
+      background: (work) => {
+        const tracked = work.finally(() => running.delete(tracked));
+        running.add(tracked);
+      },
+      services,
+    },
+  });
+
+  return {
+    db,
+    dataFolder,
+    services,
+    dispatch,
+    call: async (name, input) => {
+      const answer = await dispatch('command-line', name, input);
+      if (!answer.ok) throw new AppError(answer.error.code, answer.error.details, answer.error.field ? { field: answer.error.field } : {});
+      return answer.output as never;
+    },
+    offer: (offer) => tokens.offer(offer),
+    setDamage: (what) => {
+      damage = what;
+      emit({ event: 'damage', what });
+    },
+    close: async () => {
+      await Promise.allSettled(running);
+      await closeServices();
+      sqlite.close();
+      letGo();
+    },
+  };
+};
+
+const makeFolder = (dataFolder: string): void => {
+  try {
+    mkdirSync(dataFolder, { recursive: true });
+  } catch (cause) {
+    throw new AppError('folder-unwritable', { reason: cause instanceof Error ? cause.message : String(cause) }, { cause });
+  }
+};

@@ -1,0 +1,85 @@
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { Standing } from '../../../shared-lib/contract/standing.ts';
+import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
+import { standingOf } from '../../../shared-lib/ranking/standing.ts';
+import type { ReadableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
+import { layoutsById, machineById, metersOf, ownerNow, rowToLayout, rowToMachine } from '../machines/queries.ts';
+import { trueHours } from '../machines/true-hours.ts';
+import { calibrationsOf, marksOf } from '../marks/queries.ts';
+import { shotsOf } from '../photos/queries.ts';
+import { readingsOf } from '../readings/queries.ts';
+import { rowToScopeItem, rowToVisit, scopeOf, visitById } from './queries.ts';
+
+type StandingInput = Parameters<typeof standingOf>[0];
+
+/** All that the standing of each visit needs, loaded for many visits at once: the floor shows a thousand machines. */
+export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][]): Map<string, StandingInput> => {
+  const ids = rows.map(({ id }) => id);
+  const layouts = new Map(layoutsById(db, [...new Set(rows.map((row) => row.layout_id))]).map((row) => [row.id, rowToLayout(row).layout]));
+  const findings = findingsOf(db, ids);
+  const links = Map.groupBy(linksOf(db, ids), (row) => row.visit_id);
+  const proofs = Map.groupBy(proofsOf(db, ids), (row) => row.visit_id);
+  const scope = Map.groupBy(scopeOf(db, ids), (row) => row.visit_id);
+  const readings = readingsOf(db, ids);
+  return new Map(
+    rows.map((row) => {
+      const layout = layouts.get(row.layout_id);
+      if (!layout) throw new Error(`visit ${row.id} has no layout`);
+      return [
+        row.id,
+        {
+          visit: rowToVisit(row),
+          layout,
+          findings: findings.get(row.id) ?? [],
+          links: (links.get(row.id) ?? []).map(rowToLink),
+          proofs: (proofs.get(row.id) ?? []).map(rowToProof),
+          scope: (scope.get(row.id) ?? []).map(rowToScopeItem),
+          readings: readings.get(row.id) ?? [],
+        },
+      ];
+    }),
+  );
+};
+
+const visitRow = (db: ReadableDb, id: string): Tables['visit'] => {
+  const row = visitById(db, id);
+  if (!row) throw new AppError('not-found', { record: 'visit', id });
+  return row;
+};
+
+const inputOf = (db: ReadableDb, row: Tables['visit']): StandingInput => {
+  const input = standingInputs(db, [row]).get(row.id);
+  if (!input) throw new Error(`visit ${row.id} was not loaded`);
+  return input;
+};
+
+export const standingOfVisit = (db: ReadableDb, visitId: string): Standing => standingOf(inputOf(db, visitRow(db, visitId)));
+
+/** Everything of one visit. @throws AppError 'not-found' */
+export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
+  const row = visitRow(db, visitId);
+  const input = inputOf(db, row);
+  const machine = machineById(db, row.machine_id);
+  const layout = layoutsById(db, [row.layout_id])[0];
+  if (!machine || !layout) throw new Error(`visit ${visitId} has no machine or layout`);
+  const meters = metersOf(db, row.machine_id);
+  return {
+    visit: input.visit,
+    machine: rowToMachine(machine),
+    layout: rowToLayout(layout),
+    owner: ownerNow(db, row.machine_id),
+    meters,
+    trueHours: trueHours(input.visit.meter, meters),
+    scope: input.scope,
+    shots: shotsOf(db, visitId),
+    marks: marksOf(db, visitId),
+    calibrations: calibrationsOf(db, visitId),
+    findings: input.findings,
+    links: input.links,
+    proofs: input.proofs,
+    readings: input.readings,
+    standing: standingOf(input),
+  };
+};
