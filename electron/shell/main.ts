@@ -1,0 +1,73 @@
+import { join } from 'node:path';
+import { app, BrowserWindow } from 'electron';
+import { setupAppProtocol } from './app-protocol.ts';
+import { setupCalls, tellWindows } from './calls.ts';
+import { createDialogs } from './dialogs.ts';
+import { setupFolders } from './folders.ts';
+import { setupMenu } from './menu.ts';
+import { setupPhotoProtocol } from './photo-protocol.ts';
+import { recorderNode } from './recorder-node.ts';
+import { RecorderProcess } from './recorder-process.ts';
+import { registerSchemes } from './schemes.ts';
+import { setupSecurity, setupSessionSecurity } from './security.ts';
+import { openWindow } from './window.ts';
+
+// Schemes, sandbox and the lock must be settled before the app is ready.
+app.enableSandbox();
+registerSchemes();
+setupSecurity();
+const { dataFolder } = setupFolders(process.argv.slice(1));
+
+if (app.requestSingleInstanceLock()) {
+  // Not awaited: an ES module that waits here for the app holds the app back.
+  app.whenReady().then(open, fail);
+} else {
+  app.quit();
+}
+
+function open(): void {
+  const appFolder = app.getAppPath();
+  const recorder = new RecorderProcess({
+    node: recorderNode(appFolder, app.isPackaged ? process.resourcesPath : null),
+    script: join(appFolder, 'electron/recorder/main.ts'),
+    dataFolder,
+    onEvent: tellWindows,
+  });
+  recorder.start();
+  const dialogs = createDialogs((offer) => recorder.offer(offer));
+
+  setupSessionSecurity();
+  setupAppProtocol(join(appFolder, 'dist/renderer'));
+  setupPhotoProtocol(recorder);
+  setupCalls(recorder, dialogs);
+  setupMenu(tellWindows);
+  setupLife(recorder, appFolder);
+  openWindow(appFolder);
+}
+
+/** Second starts, closing, and an end that lets the recorder finish first. */
+function setupLife(recorder: RecorderProcess, appFolder: string): void {
+  app.on('second-instance', () => {
+    const [window] = BrowserWindow.getAllWindows();
+    if (window?.isMinimized()) window.restore();
+    window?.focus();
+  });
+  app.on('activate', () => {
+    if (BrowserWindow.getAllWindows().length === 0) openWindow(appFolder);
+  });
+  app.on('window-all-closed', () => app.quit());
+  let isStopped = false;
+  app.on('will-quit', (event) => {
+    if (isStopped) return;
+    event.preventDefault();
+    void recorder.stop().then(() => {
+      isStopped = true;
+      app.quit();
+    });
+  });
+}
+
+function fail(error: unknown): void {
+  console.error(error);
+  app.exit(1);
+}
