@@ -1,5 +1,5 @@
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
-import type { CheckedInputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
+import type { CheckedInputOf, InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
 import type { ReadableDb } from './database/connection.ts';
 import type { RecordWriter } from './journal/record-writer.ts';
 import type { Tokens } from './tokens.ts';
@@ -23,6 +23,8 @@ export interface Context {
   readonly personId: () => string | null;
   /** One mutation of a handler that works outside a transaction; entries with one `stepId` are one undo step. */
   readonly mutate: <T>(work: (writer: RecordWriter) => T, options?: { stepId?: string; reverses?: string }) => T;
+  /** Another operation for the same window, through the same gate; throws the AppError that the window would be told. */
+  readonly call: <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;
   /** What the quick check after the start found. */
   readonly damage: () => string | null;
   /** Work begun for a caller that goes on after the reply; closing the recorder waits for it. */
@@ -36,9 +38,16 @@ export interface Services {
 }
 
 /** Reads: no transaction, no journal. */
-type Reading<N extends OperationName> = (context: Context, input: CheckedInputOf<N>) => OutputOf<N> | Promise<OutputOf<N>>;
+type Reading<N extends OperationName> = (
+  context: Context,
+  input: CheckedInputOf<N>,
+) => OutputOf<N> | Promise<OutputOf<N>>;
 /** Changes: run inside one transaction, answered after its commit. */
-type Changing<N extends OperationName> = (context: Context, writer: RecordWriter, input: CheckedInputOf<N>) => OutputOf<N>;
+type Changing<N extends OperationName> = (
+  context: Context,
+  writer: RecordWriter,
+  input: CheckedInputOf<N>,
+) => OutputOf<N>;
 
 export type Handler<N extends OperationName> =
   | { readonly read: Reading<N> }

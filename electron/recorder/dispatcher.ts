@@ -1,4 +1,4 @@
-import { type ZodError, z } from 'zod';
+import type { ZodError, z } from 'zod';
 import type { Answer } from '../../shared-lib/contract/bridge.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
@@ -12,7 +12,7 @@ export interface DispatcherParts {
   readonly db: WritableDb;
   readonly handlers: Handlers;
   /** Everything of a context that does not depend on the call. */
-  readonly base: Omit<Context, 'caller' | 'mutate'>;
+  readonly base: Omit<Context, 'caller' | 'mutate' | 'call'>;
   /** One line a call, for the log. */
   readonly log: (line: string) => void;
 }
@@ -38,6 +38,13 @@ const asAppError = (cause: unknown): AppError | null => {
   return null;
 };
 
+/** For code of our own: the output, or the refusal as the AppError it was. */
+export const orThrow = (answer: Answer): unknown => {
+  if (answer.ok) return answer.output;
+  const { code, details, field } = answer.error;
+  throw new AppError(code, { ...details }, field === undefined ? {} : { field });
+};
+
 /** Name to handler: validate, run, map errors, one log line. The single gate of the recorder. */
 export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => {
   const contextFor = (windowId: string, name: OperationName, undoable: boolean): Context => {
@@ -54,8 +61,13 @@ export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => 
     return {
       ...base,
       caller: { windowId, operation: name },
+      call: async (other, input) => orThrow(await dispatch(windowId, other, input)) as never,
       mutate: <T>(work: (writer: RecordWriter) => T, options: { stepId?: string; reverses?: string } = {}): T => {
-        const { result, committed } = mutate(db, author(options.stepId ?? base.newId(), options.reverses ?? null), work);
+        const { result, committed } = mutate(
+          db,
+          author(options.stepId ?? base.newId(), options.reverses ?? null),
+          work,
+        );
         if (committed.changes.length > 0) base.emit(changedEvent(committed));
         return result;
       },
@@ -69,11 +81,13 @@ export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => 
     return context.mutate((writer) => work(context, writer, input));
   };
 
-  return async (windowId: string, name: string, input: unknown): Promise<Answer> => {
+  const dispatch = async (windowId: string, name: string, input: unknown): Promise<Answer> => {
     const began = performance.now();
     const answer = await (async (): Promise<Answer> => {
       try {
-        const operation = (Object.hasOwn(operations, name) ? operations[name as OperationName] : undefined) as Operation<z.ZodType> | undefined;
+        const operation = (Object.hasOwn(operations, name) ? operations[name as OperationName] : undefined) as
+          | Operation<z.ZodType>
+          | undefined;
         const handler = handlers[name as OperationName] as Handler<OperationName> | undefined;
         if (!operation || !handler) throw new AppError('unknown-operation', { name });
         const checked = operation.input.safeParse(input);
@@ -93,4 +107,6 @@ export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => 
     log(`${name} ${answer.ok ? 'done' : answer.error.code} ${(performance.now() - began).toFixed(1)} ms`);
     return answer;
   };
+
+  return dispatch;
 };

@@ -4,6 +4,7 @@ import { journalHandlers } from './journal/handlers.ts';
 import { machineHandlers } from './machines/handlers.ts';
 import { markHandlers } from './marks/handlers.ts';
 import { photoHandlers } from './photos/handlers.ts';
+import { readingHandlers } from './readings/handlers.ts';
 import { reportHandlers } from './reports/handlers.ts';
 import { shopHandlers } from './shop/handlers.ts';
 import { visitHandlers } from './visits/handlers.ts';
@@ -16,6 +17,7 @@ export const handlers: Handlers = {
   ...photoHandlers,
   ...markHandlers,
   ...findingHandlers,
+  ...readingHandlers,
   ...reportHandlers,
   ...journalHandlers,
 };

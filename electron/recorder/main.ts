@@ -31,7 +31,10 @@ const listen = (recorder: Recorder): void => {
     } else if (message.kind === 'offer') recorder.offer(message.offer);
     else if (message.kind === 'photo') {
       void locatePhoto(recorder, message.request.url).then((found) =>
-        tell({ kind: 'photo', answer: { id: message.request.id, path: found?.path ?? null, mediaType: found?.mediaType ?? null } }),
+        tell({
+          kind: 'photo',
+          answer: { id: message.request.id, path: found?.path ?? null, mediaType: found?.mediaType ?? null },
+        }),
       );
     } else stop();
   });

@@ -10,7 +10,7 @@ import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract
 import type { Services } from './context.ts';
 import { build, connect, type ReadableDb } from './database/connection.ts';
 import { databaseFile, openForReading, openForWriting } from './database/open.ts';
-import { makeDispatcher } from './dispatcher.ts';
+import { makeDispatcher, orThrow } from './dispatcher.ts';
 import { handlers } from './handlers.ts';
 import { holdFolder } from './hold.ts';
 import { shopRow } from './shop/queries.ts';
@@ -86,9 +86,12 @@ const localZone = (): string => {
  */
 export const openRecorder = (options: RecorderOptions): Recorder => {
   const { dataFolder, clock = Date.now, newId = uuidv7, emit = () => {}, readOnly = false } = options;
-  if (readOnly && !existsSync(databaseFile(dataFolder))) throw new AppError('not-found', { record: 'folder', id: dataFolder });
+  if (readOnly && !existsSync(databaseFile(dataFolder)))
+    throw new AppError('not-found', { record: 'folder', id: dataFolder });
   if (!readOnly) makeFolder(dataFolder);
-  const letGo = readOnly ? () => {} : holdFolder(dataFolder, { program: options.program, pid: process.pid, sinceMs: clock() });
+  const letGo = readOnly
+    ? () => {}
+    : holdFolder(dataFolder, { program: options.program, pid: process.pid, sinceMs: clock() });
   let sqlite: Database.Database;
   try {
     sqlite = readOnly ? openForReading(dataFolder) : openForWriting(dataFolder);
@@ -109,7 +112,9 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
   const dispatch = makeDispatcher({
     db,
     handlers,
-    log: readOnly ? () => {} : (line) => appendFileSync(join(dataFolder, 'recorder.log'), `${new Date(clock()).toISOString()} ${line}\n`),
+    log: readOnly
+      ? () => {}
+      : (line) => appendFileSync(join(dataFolder, 'recorder.log'), `${new Date(clock()).toISOString()} ${line}\n`),
     base: {
       db,
       dataFolder,
@@ -133,11 +138,7 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     dataFolder,
     services,
     dispatch,
-    call: async (name, input) => {
-      const answer = await dispatch('command-line', name, input);
-      if (!answer.ok) throw new AppError(answer.error.code, answer.error.details, answer.error.field ? { field: answer.error.field } : {});
-      return answer.output as never;
-    },
+    call: async (name, input) => orThrow(await dispatch('command-line', name, input)) as never,
     offer: (offer) => tokens.offer(offer),
     setDamage: (what) => {
       damage = what;
@@ -156,6 +157,10 @@ const makeFolder = (dataFolder: string): void => {
   try {
     mkdirSync(dataFolder, { recursive: true });
   } catch (cause) {
-    throw new AppError('folder-unwritable', { reason: cause instanceof Error ? cause.message : String(cause) }, { cause });
+    throw new AppError(
+      'folder-unwritable',
+      { reason: cause instanceof Error ? cause.message : String(cause) },
+      { cause },
+    );
   }
 };

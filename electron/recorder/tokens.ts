@@ -1,5 +1,5 @@
-import { AppError } from '../../shared-lib/contract/errors.ts';
 import type { OfferedPath } from '../../shared-lib/contract/envelope.ts';
+import { AppError } from '../../shared-lib/contract/errors.ts';
 
 /** Paths that the shell (never the window) has named, each to be used once. */
 export class Tokens {

@@ -3,6 +3,7 @@ import { findingOperations } from './findings.ts';
 import { journalOperations } from './journal.ts';
 import { machineOperations } from './machines.ts';
 import type { Operation } from './operation.ts';
+import { readingOperations } from './readings.ts';
 import { reportOperations } from './reports.ts';
 import { shellOperations } from './shell.ts';
 import { shopOperations } from './shop.ts';
@@ -17,6 +18,7 @@ export const operations = {
   ...shotOperations,
   ...markOperations,
   ...findingOperations,
+  ...readingOperations,
   ...reportOperations,
   ...journalOperations,
   ...shellOperations,

@@ -4,7 +4,7 @@ import type { LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
 import type { Calibration, Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
-import { MeterReading, type ScopeItem, Use, Visit } from '../model/visit.ts';
+import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
 import { change, query, step } from './operation.ts';
 import type { Standing } from './standing.ts';
 
@@ -40,6 +40,16 @@ export const visitOperations = {
       meter: MeterReading.optional(),
       use: Use.optional(),
       conditions: z.record(z.string(), z.string().max(400)).optional(),
+      personId: id.optional(),
+      /** What was agreed to look at; proposed from the layout when left out. */
+      scope: z
+        .array(
+          ScopeItem.pick({ path: true }).extend({
+            notExaminedBecause: ScopeItem.shape.notExaminedBecause.default(null),
+            notApplicableBecause: ScopeItem.shape.notApplicableBecause.default(null),
+          }),
+        )
+        .optional(),
     }),
   ),
   'visit.change': step<Visit>()(

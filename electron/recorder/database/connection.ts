@@ -1,5 +1,12 @@
 import type Database from 'better-sqlite3';
-import { type CompiledQuery, DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler } from 'kysely';
+import {
+  type CompiledQuery,
+  DummyDriver,
+  Kysely,
+  SqliteAdapter,
+  SqliteIntrospector,
+  SqliteQueryCompiler,
+} from 'kysely';
 import type { Tables } from './tables.ts';
 
 /** Builds SQL and never runs it: statements run synchronously in better-sqlite3, so that a mutation is one transaction. */

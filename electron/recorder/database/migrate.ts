@@ -20,7 +20,8 @@ export const readMigrations = (folder = join(import.meta.dirname, 'migrations'))
       return { version, name, sql: readFileSync(join(folder, name), 'utf8') };
     });
 
-export const schemaVersion = (sqlite: Database.Database): number => sqlite.pragma('user_version', { simple: true }) as number;
+export const schemaVersion = (sqlite: Database.Database): number =>
+  sqlite.pragma('user_version', { simple: true }) as number;
 
 /**
  * Brings a database to the newest known version, each migration in a transaction that also sets `user_version`.

@@ -12,7 +12,11 @@ const refused = (cause: unknown): AppError => {
     return new AppError('folder-damaged', { what: 'record.sqlite' }, { cause });
   }
   if (code === 'ENOSPC' || code === 'SQLITE_FULL') return new AppError('disk-full', {}, { cause });
-  return new AppError('folder-unwritable', { reason: cause instanceof Error ? cause.message : String(cause) }, { cause });
+  return new AppError(
+    'folder-unwritable',
+    { reason: cause instanceof Error ? cause.message : String(cause) },
+    { cause },
+  );
 };
 
 /**
@@ -21,7 +25,10 @@ const refused = (cause: unknown): AppError => {
  *
  * @throws AppError 'folder-newer', 'folder-damaged', 'folder-unwritable', 'disk-full'
  */
-export const openForWriting = (dataFolder: string, beforeMigration: (sqlite: Database.Database) => void = () => {}): Database.Database => {
+export const openForWriting = (
+  dataFolder: string,
+  beforeMigration: (sqlite: Database.Database) => void = () => {},
+): Database.Database => {
   try {
     mkdirSync(dataFolder, { recursive: true });
     const sqlite = new Database(databaseFile(dataFolder));

@@ -3,11 +3,10 @@ import { findDefect } from '../../../shared-lib/defects/index.ts';
 import type { Quantity } from '../../../shared-lib/model/quantity.ts';
 import { readQuantity } from '../../../shared-lib/quantities/read-quantity.ts';
 import type { Tables } from '../database/tables.ts';
+import type { Columns } from '../journal/record-writer.ts';
 
 type Input = Omit<CheckedInputOf<'finding.change'>, 'id'>;
 type Row = Tables['finding'];
-
-const flag = (value: boolean): 0 | 1 => (value ? 1 : 0);
 
 /** Typed quantities read into numbers and merged over those there; null takes one away. Text that is no number is kept as typed. */
 export const mergeQuantities = (
@@ -27,44 +26,47 @@ export const mergeQuantities = (
   return merged;
 };
 
-const safetyColumns = (safety: NonNullable<Input['safety']> | null): Pick<Row, 'safety_judged' | 'severity' | 'probability'> => {
+const safetyColumns = (
+  safety: NonNullable<Input['safety']> | null,
+): Pick<Row, 'safety_judged' | 'severity' | 'probability'> => {
   if (safety === null) return { safety_judged: 0, severity: null, probability: null };
   if (safety === 'none') return { safety_judged: 1, severity: null, probability: null };
   return { safety_judged: 1, severity: safety.severity, probability: safety.probability };
 };
 
+const flagOf = (value: boolean | undefined): 0 | 1 | undefined => (value === undefined ? undefined : value ? 1 : 0);
+
 /** The columns that an input names. Locations live in their own table. */
-export const findingColumns = (input: Input, before: { quantities: Record<string, Quantity>; defect: string | null }): Partial<Row> => {
-  const columns: Partial<Row> = {};
-  const set = <C extends keyof Row>(column: C, value: Row[C] | undefined) => {
-    if (value !== undefined) columns[column] = value;
-  };
-  set('kind', input.kind);
-  set('defect', input.defect);
-  set('words', input.words);
-  set('state', input.state);
-  set('methods', input.methods && JSON.stringify([...new Set(input.methods)]));
-  if (input.quantities) {
-    const defect = input.defect === undefined ? before.defect : input.defect;
-    set('quantities', JSON.stringify(mergeQuantities(before.quantities, input.quantities, defect)));
-  }
-  if (input.safety !== undefined) Object.assign(columns, safetyColumns(input.safety));
-  set('urgency', input.urgency);
-  if (input.runWorse !== undefined) set('run_worse', input.runWorse === null ? null : flag(input.runWorse));
-  set('damage_class', input.damageClass);
-  set('facts', input.facts && JSON.stringify([...new Set(input.facts)]));
-  set('not_examined_because', input.notExaminedBecause);
-  set('named_condition_declined_because', input.namedConditionDeclinedBecause);
-  set('if_left', input.ifLeft);
-  set('watch_for', input.watchFor);
-  set('action', input.action);
-  set('action_words', input.actionWords);
-  if (input.doNotOperate !== undefined) set('do_not_operate', flag(input.doNotOperate));
-  if (input.doNotRun !== undefined) set('do_not_run', flag(input.doNotRun));
-  if (input.loopStart !== undefined) set('loop_start', flag(input.loopStart));
-  set('found_on', input.foundOn);
-  return columns;
-};
+export const findingColumns = (
+  input: Input,
+  before: { readonly quantities: Readonly<Record<string, Quantity>>; readonly defect: string | null },
+): Columns<'finding'> => ({
+  kind: input.kind,
+  defect: input.defect,
+  words: input.words,
+  state: input.state,
+  methods: input.methods && JSON.stringify([...new Set(input.methods)]),
+  quantities:
+    input.quantities &&
+    JSON.stringify(
+      mergeQuantities(before.quantities, input.quantities, input.defect === undefined ? before.defect : input.defect),
+    ),
+  ...(input.safety === undefined ? {} : safetyColumns(input.safety)),
+  urgency: input.urgency,
+  run_worse: input.runWorse === null ? null : flagOf(input.runWorse),
+  damage_class: input.damageClass,
+  facts: input.facts && JSON.stringify([...new Set(input.facts)]),
+  not_examined_because: input.notExaminedBecause,
+  named_condition_declined_because: input.namedConditionDeclinedBecause,
+  if_left: input.ifLeft,
+  watch_for: input.watchFor,
+  action: input.action,
+  action_words: input.actionWords,
+  do_not_operate: flagOf(input.doNotOperate),
+  do_not_run: flagOf(input.doNotRun),
+  loop_start: flagOf(input.loopStart),
+  found_on: input.foundOn,
+});
 
 /** A finding of which nothing is said yet: suspected, until a method and a proof confirm it. */
 export const emptyFinding = (id: string, visitId: string, number: number, createdAtMs: number): Row => ({

@@ -44,13 +44,12 @@ export const findingHandlers: Handlers = {
       writer.about({ visitId, machineId: visit.machine_id });
       const id = context.newId();
       const number = trackOf === undefined ? nextNumber(context.db, visit.machine_id) : again(context, trackOf).number;
-      const empty = emptyFinding(id, visitId, number, context.clock());
-      const columns = findingColumns(fields, { quantities: {}, defect: null });
-      writer.insert('finding', { ...empty, ...columns, track_of: trackOf ?? null });
+      writer.insert('finding', { ...emptyFinding(id, visitId, number, context.clock()), track_of: trackOf ?? null });
+      writer.update('finding', id, findingColumns(fields, { quantities: {}, defect: null }));
       setPlaces(context, writer, id, fields.locations ?? [], layout);
       if (markId !== undefined) {
         writer.update('mark', markId, { finding_id: id });
-        showFinding(context, writer, id, { shotId: String(writer.row('mark', markId)['shot_id']) });
+        showFinding(context, writer, id, { shotId: String(writer.row('mark', markId).shot_id) });
       }
       if (shotId !== undefined) showFinding(context, writer, id, { shotId });
       return again(context, id);
@@ -61,7 +60,8 @@ export const findingHandlers: Handlers = {
       const before = findingAbout(context, writer, id);
       refuseIssued(context, before);
       writer.update('finding', id, findingColumns(fields, before));
-      if (fields.locations) setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
+      if (fields.locations)
+        setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
       return again(context, id);
     },
   },
@@ -116,7 +116,7 @@ export const findingHandlers: Handlers = {
   },
   'finding.unlink': {
     change: (context, writer, { id }) => {
-      findingAbout(context, writer, String(writer.row('finding_link', id)['from_id']));
+      findingAbout(context, writer, String(writer.row('finding_link', id).from_id));
       writer.remove('finding_link', id);
       return null;
     },
@@ -126,12 +126,16 @@ export const findingHandlers: Handlers = {
       findingAbout(context, writer, findingId);
       if (shotId !== undefined) return showFinding(context, writer, findingId, { shotId });
       if (readingId !== undefined) return showFinding(context, writer, findingId, { readingId });
-      throw new AppError('invalid-input', { issues: [{ path: 'shotId', message: 'a shot or a reading is needed' }] }, { field: 'shotId' });
+      throw new AppError(
+        'invalid-input',
+        { issues: [{ path: 'shotId', message: 'a shot or a reading is needed' }] },
+        { field: 'shotId' },
+      );
     },
   },
   'finding.unshow': {
     change: (context, writer, { id }) => {
-      findingAbout(context, writer, String(writer.row('proof', id)['finding_id']));
+      findingAbout(context, writer, String(writer.row('proof', id).finding_id));
       writer.remove('proof', id);
       return null;
     },

@@ -5,7 +5,8 @@ import type { Tables } from '../database/tables.ts';
 const asFlag = (value: 0 | 1 | null): boolean | null => (value === null ? null : value === 1);
 
 const safetyOf = (row: Tables['finding']): Finding['safety'] => {
-  if (row.severity !== null && row.probability !== null) return { severity: row.severity, probability: row.probability };
+  if (row.severity !== null && row.probability !== null)
+    return { severity: row.severity, probability: row.probability };
   return row.safety_judged === 1 ? 'none' : null;
 };
 
@@ -65,7 +66,9 @@ const grouped = <T>(rows: readonly T[], key: (row: T) => string): Map<string, T[
 
 /** Findings of visits, by visit, each in the order of its number. */
 export const findingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<string, Finding[]> => {
-  const rows = db.all(build.selectFrom('finding').selectAll().where('visit_id', 'in', visitIds).orderBy('number').orderBy('id'));
+  const rows = db.all(
+    build.selectFrom('finding').selectAll().where('visit_id', 'in', visitIds).orderBy('number').orderBy('id'),
+  );
   const places = grouped(
     db.all(
       build
@@ -77,7 +80,12 @@ export const findingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<str
     ),
     (row) => row.finding_id,
   );
-  const findings = rows.map((row) => rowToFinding(row, (places.get(row.id) ?? []).map(({ place }) => place)));
+  const findings = rows.map((row) =>
+    rowToFinding(
+      row,
+      (places.get(row.id) ?? []).map(({ place }) => place),
+    ),
+  );
   return grouped(findings, (finding) => finding.visitId);
 };
 
@@ -142,7 +150,12 @@ export const lastUsedDefects = (db: ReadableDb): string[] =>
 
 export const lastUsedAction = (db: ReadableDb): string | null =>
   db.first(
-    build.selectFrom('finding').select('action').where('action', 'is not', null).orderBy('created_at_ms', 'desc').limit(1),
+    build
+      .selectFrom('finding')
+      .select('action')
+      .where('action', 'is not', null)
+      .orderBy('created_at_ms', 'desc')
+      .limit(1),
   )?.action ?? null;
 
 export const linkBetween = (db: ReadableDb, fromId: string, toId: string) =>
@@ -167,5 +180,10 @@ export const supersededIds = (db: ReadableDb, visitId: string): Set<string> =>
 
 export const isIssued = (db: ReadableDb, visitId: string, createdAtMs: number): boolean =>
   db.first(
-    build.selectFrom('report').select('id').where('visit_id', '=', visitId).where('issued_at_ms', '>=', createdAtMs).limit(1),
+    build
+      .selectFrom('report')
+      .select('id')
+      .where('visit_id', '=', visitId)
+      .where('issued_at_ms', '>=', createdAtMs)
+      .limit(1),
   ) !== undefined;

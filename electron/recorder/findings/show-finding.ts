@@ -17,7 +17,7 @@ export const showFinding = (
 ): FindingProof => {
   const finding = writer.row('finding', findingId);
   const shown = 'shotId' in by ? writer.row('shot', by.shotId) : writer.row('reading', by.readingId);
-  if (finding['visit_id'] !== shown['visit_id']) throw new AppError('finding-of-another-visit', {});
+  if (finding.visit_id !== shown.visit_id) throw new AppError('finding-of-another-visit', {});
   const there = proofBy(db, findingId, by);
   if (there) return rowToProof(there);
   const row = {

@@ -9,8 +9,16 @@ export type Row = Readonly<Record<string, Cell>>;
 export type RowChange =
   | { readonly table: RecordTable; readonly id: string; readonly added: Row }
   | { readonly table: RecordTable; readonly id: string; readonly removed: Row }
-  | { readonly table: RecordTable; readonly id: string; readonly updated: Readonly<Record<string, readonly [Cell, Cell]>> }
-  | { readonly table: RecordTable; readonly id: string; readonly personal: { readonly before: string | null; readonly after: string | null } };
+  | {
+      readonly table: RecordTable;
+      readonly id: string;
+      readonly updated: Readonly<Record<string, readonly [Cell, Cell]>>;
+    }
+  | {
+      readonly table: RecordTable;
+      readonly id: string;
+      readonly personal: { readonly before: string | null; readonly after: string | null };
+    };
 
 // The package is CommonJS in its types and ESM at run time; both ways of importing give the function.
 const canonicalize = canonicalizeModule as unknown as (value: unknown) => string | undefined;
@@ -25,10 +33,14 @@ export const sha256 = (text: string): string => createHash('sha256').update(text
 
 export const rowDigest = (row: Row): string => sha256(canonical(row));
 
-/** The columns that differ, as from and to. Empty when nothing does. */
-export const difference = (before: Row, after: Row): Record<string, readonly [Cell, Cell]> => {
+/** The columns that differ, as from and to; empty when nothing does. Undefined means: not named. */
+export const difference = (
+  before: Row,
+  after: Readonly<Record<string, Cell | undefined>>,
+): Record<string, readonly [Cell, Cell]> => {
   const columns: Record<string, readonly [Cell, Cell]> = {};
   for (const [column, value] of Object.entries(after)) {
+    if (value === undefined) continue;
     const old = before[column] ?? null;
     if (!Object.is(old, value)) columns[column] = [old, value];
   }

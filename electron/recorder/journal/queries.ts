@@ -13,7 +13,12 @@ export const insertRow = (db: WritableDb, table: RecordTable, row: Row): void =>
   db.run(build.insertInto(anyTable(table)).values(row as never));
 };
 
-export const updateRow = (db: WritableDb, table: RecordTable, id: string, columns: Readonly<Record<string, Cell>>): void => {
+export const updateRow = (
+  db: WritableDb,
+  table: RecordTable,
+  id: string,
+  columns: Readonly<Record<string, Cell>>,
+): void => {
   db.run(
     build
       .updateTable(anyTable(table))

@@ -2,7 +2,7 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { WritableDb } from '../database/connection.ts';
 import { keyColumn, personalTables, type RecordTable, type Tables } from '../database/tables.ts';
 import { chainStart, entryDigest } from './chain.ts';
-import { canonical, difference, type Row, type RowChange, rowDigest } from './change.ts';
+import { type Cell, canonical, difference, type Row, type RowChange, rowDigest } from './change.ts';
 import { deleteRow, insertEntry, insertRow, lastEntry, rowOf, updateRow } from './queries.ts';
 
 /** Who does it, from where, as which step. */
@@ -23,6 +23,9 @@ export interface Committed {
   readonly visitId: string | null;
   readonly machineId: string | null;
 }
+
+/** Some of a table's columns. */
+export type Columns<T extends RecordTable> = { readonly [C in keyof Tables[T]]?: Tables[T][C] | undefined };
 
 /**
  * The only way to change the record. It writes rows and remembers what changed; `mutate` turns that into one journal entry
@@ -55,10 +58,14 @@ export class RecordWriter {
     );
   }
 
-  /** @throws AppError 'not-found' */
-  update<T extends RecordTable>(table: T, id: string, columns: Partial<Tables[T]>): void {
+  /**
+   * Writes the columns that differ; those left undefined stay as they are.
+   *
+   * @throws AppError 'not-found'
+   */
+  update<T extends RecordTable>(table: T, id: string, columns: Columns<T>): void {
     const before = this.row(table, id);
-    const updated = difference(before, columns as unknown as Row);
+    const updated = difference(before, columns as Readonly<Record<string, Cell | undefined>>);
     if (Object.keys(updated).length === 0) return;
     const after: Record<string, Row[string]> = {};
     for (const [column, [, to]] of Object.entries(updated)) after[column] = to;
@@ -118,7 +125,11 @@ export class RecordWriter {
 }
 
 /** One mutation: the rows and their journal entry in one synchronous transaction, on the disk when this returns. */
-export const mutate = <T>(db: WritableDb, author: Author, work: (writer: RecordWriter) => T): { result: T; committed: Committed } =>
+export const mutate = <T>(
+  db: WritableDb,
+  author: Author,
+  work: (writer: RecordWriter) => T,
+): { result: T; committed: Committed } =>
   db.transaction(() => {
     const writer = new RecordWriter(db);
     const result = work(writer);

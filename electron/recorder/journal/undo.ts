@@ -54,10 +54,12 @@ export const undoState = (db: ReadableDb, windowId: string, visitId: string): Un
 };
 
 const stillAs = (writer: RecordWriter, change: RowChange, expected: Readonly<Record<string, Cell>>): Row => {
-  if (!writer.has(change.table, change.id)) throw new AppError('changed-by-another', { record: change.table, id: change.id });
+  if (!writer.has(change.table, change.id))
+    throw new AppError('changed-by-another', { record: change.table, id: change.id });
   const row = writer.row(change.table, change.id);
   for (const [column, value] of Object.entries(expected)) {
-    if (!Object.is(row[column] ?? null, value)) throw new AppError('changed-by-another', { record: change.table, id: change.id });
+    if (!Object.is(row[column] ?? null, value))
+      throw new AppError('changed-by-another', { record: change.table, id: change.id });
   }
   return row;
 };
@@ -67,7 +69,8 @@ const isShot = (change: RowChange): boolean => change.table === 'shot';
 
 const apply = (writer: RecordWriter, change: RowChange): void => {
   if ('added' in change) {
-    if (writer.has(change.table, change.id)) throw new AppError('changed-by-another', { record: change.table, id: change.id });
+    if (writer.has(change.table, change.id))
+      throw new AppError('changed-by-another', { record: change.table, id: change.id });
     writer.insert(change.table, change.added as never);
   } else if ('removed' in change) {
     if (change.table === 'original') return;

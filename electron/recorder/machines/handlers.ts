@@ -7,14 +7,22 @@ import { placeOn } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { visitsOf } from '../visits/queries.ts';
 import { floor, machinePage } from './machine-page.ts';
-import { newestLayout, openOwnership, placesOf, rowToFittedPart, rowToLayout, rowToMeter, rowToOwner } from './queries.ts';
+import {
+  newestLayout,
+  openOwnership,
+  placesOf,
+  rowToFittedPart,
+  rowToLayout,
+  rowToMeter,
+  rowToOwner,
+} from './queries.ts';
 
 type OwnerInput = NonNullable<CheckedInputOf<'machine.add'>['owner']>;
 
-const plateColumns = (plate: Partial<CheckedInputOf<'machine.add'>['plate']>): Partial<Tables['machine']> => {
-  const { engineSerial, ...same } = plate;
-  return { ...same, ...(engineSerial === undefined ? {} : { engine_serial: engineSerial }) };
-};
+const plateColumns = ({ engineSerial, ...same }: CheckedInputOf<'machine.change'>['plate']) => ({
+  ...same,
+  engine_serial: engineSerial,
+});
 
 const ownerRow = (id: string, owner: OwnerInput): Tables['owner'] => ({
   id,
@@ -26,10 +34,22 @@ const ownerRow = (id: string, owner: OwnerInput): Tables['owner'] => ({
   note: owner.note ?? null,
 });
 
-const takeOwner = ({ newId }: Context, writer: RecordWriter, machineId: string, owner: OwnerInput, from: string | null): void => {
+const takeOwner = (
+  { newId }: Context,
+  writer: RecordWriter,
+  machineId: string,
+  owner: OwnerInput,
+  from: string | null,
+): void => {
   const row = ownerRow(newId(), owner);
   writer.insert('owner', row);
-  writer.insert('ownership', { id: newId(), machine_id: machineId, owner_id: row.id, from_date: from, until_date: null });
+  writer.insert('ownership', {
+    id: newId(),
+    machine_id: machineId,
+    owner_id: row.id,
+    from_date: from,
+    until_date: null,
+  });
 };
 
 export const machineHandlers: Handlers = {
@@ -42,12 +62,13 @@ export const machineHandlers: Handlers = {
       writer.about({ machineId: id });
       writer.insert('machine', {
         id,
-        year: null,
-        engine_serial: null,
-        note: null,
-        bay: null,
+        kind: plate.kind,
+        serial: plate.serial,
+        year: plate.year ?? null,
+        engine_serial: plate.engineSerial ?? null,
+        note: plate.note ?? null,
+        bay: plate.bay ?? null,
         created_at_ms: context.clock(),
-        ...(plateColumns(plate) as Pick<Tables['machine'], 'kind' | 'serial'>),
       });
       writer.insert('layout', { id: newId(), machine_id: id, version: 1, layout: JSON.stringify(layout) });
       writer.insert('meter', {
@@ -92,7 +113,10 @@ export const machineHandlers: Handlers = {
       writer.about({ machineId: id });
       writer.row('machine', id);
       const open = openOwnership(context.db, id);
-      if (open) writer.update('ownership', open.id, { until_date: from ?? new Date(context.clock()).toISOString().slice(0, 10) });
+      if (open)
+        writer.update('ownership', open.id, {
+          until_date: from ?? new Date(context.clock()).toISOString().slice(0, 10),
+        });
       takeOwner(context, writer, id, owner, from ?? null);
       return machinePage(context.db, id);
     },
@@ -122,13 +146,13 @@ export const machineHandlers: Handlers = {
   },
   'meter.change': {
     change: (_context, writer, { id, name, offsetHours, from, until, dead }) => {
-      writer.about({ machineId: String(writer.row('meter', id)['machine_id']) });
+      writer.about({ machineId: String(writer.row('meter', id).machine_id) });
       writer.update('meter', id, {
-        ...(name === undefined ? {} : { name }),
-        ...(offsetHours === undefined ? {} : { offset_hours: offsetHours }),
-        ...(from === undefined ? {} : { from_date: from }),
-        ...(until === undefined ? {} : { until_date: until }),
-        ...(dead === undefined ? {} : { dead: dead ? 1 : 0 }),
+        name,
+        offset_hours: offsetHours,
+        from_date: from,
+        until_date: until,
+        dead: dead === undefined ? undefined : dead ? 1 : 0,
       });
       return rowToMeter(writer.row('meter', id) as never);
     },
@@ -137,7 +161,10 @@ export const machineHandlers: Handlers = {
     change: ({ db, newId }, writer, input) => {
       const layout = newestLayout(db, input.machineId);
       if (!layout) throw new AppError('not-found', { record: 'machine', id: input.machineId });
-      writer.about({ machineId: input.machineId, ...(input.fittedVisitId === null ? {} : { visitId: input.fittedVisitId }) });
+      writer.about({
+        machineId: input.machineId,
+        ...(input.fittedVisitId === null ? {} : { visitId: input.fittedVisitId }),
+      });
       const row = {
         id: newId(),
         machine_id: input.machineId,
@@ -155,7 +182,7 @@ export const machineHandlers: Handlers = {
   'part.remove': {
     change: (_context, writer, { id, visitId, hours }) => {
       const row = writer.row('fitted_part', id);
-      writer.about({ machineId: String(row['machine_id']), visitId });
+      writer.about({ machineId: String(row.machine_id), visitId });
       writer.update('fitted_part', id, { removed_visit_id: visitId, removed_hours: hours });
       return rowToFittedPart(writer.row('fitted_part', id) as never);
     },

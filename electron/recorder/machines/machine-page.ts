@@ -69,7 +69,15 @@ export const floor = (db: ReadableDb, find = ''): FloorMachine[] => {
   const machines = allMachines(db).filter(
     (row) =>
       find.trim() === '' ||
-      matches(find.trim(), [row.kind, row.serial, row.engine_serial, row.year, row.bay, owners.get(row.id), newest.get(row.id)?.complaint]),
+      matches(find.trim(), [
+        row.kind,
+        row.serial,
+        row.engine_serial,
+        row.year,
+        row.bay,
+        owners.get(row.id),
+        newest.get(row.id)?.complaint,
+      ]),
   );
   const visits = machines.flatMap(({ id }) => newest.get(id) ?? []);
   const inputs = visits.length > 0 ? standingInputs(db, visits) : new Map();

@@ -61,7 +61,9 @@ export const machineById = (db: ReadableDb, id: string) =>
 export const allMachines = (db: ReadableDb) => db.all(build.selectFrom('machine').selectAll());
 
 export const newestLayout = (db: ReadableDb, machineId: string) =>
-  db.first(build.selectFrom('layout').selectAll().where('machine_id', '=', machineId).orderBy('version', 'desc').limit(1));
+  db.first(
+    build.selectFrom('layout').selectAll().where('machine_id', '=', machineId).orderBy('version', 'desc').limit(1),
+  );
 
 export const layoutById = (db: ReadableDb, id: string) =>
   db.first(build.selectFrom('layout').selectAll().where('id', '=', id));
@@ -70,12 +72,16 @@ export const layoutsById = (db: ReadableDb, ids: readonly string[]) =>
   db.all(build.selectFrom('layout').selectAll().where('id', 'in', ids));
 
 export const metersOf = (db: ReadableDb, machineId: string) =>
-  db.all(build.selectFrom('meter').selectAll().where('machine_id', '=', machineId).orderBy('from_date').orderBy('id')).map(rowToMeter);
+  db
+    .all(build.selectFrom('meter').selectAll().where('machine_id', '=', machineId).orderBy('from_date').orderBy('id'))
+    .map(rowToMeter);
 
 export const allMeters = (db: ReadableDb) => db.all(build.selectFrom('meter').selectAll()).map(rowToMeter);
 
 export const fittedPartsOf = (db: ReadableDb, machineId: string) =>
-  db.all(build.selectFrom('fitted_part').selectAll().where('machine_id', '=', machineId).orderBy('id')).map(rowToFittedPart);
+  db
+    .all(build.selectFrom('fitted_part').selectAll().where('machine_id', '=', machineId).orderBy('id'))
+    .map(rowToFittedPart);
 
 /** Who owns it now: the ownership that has not ended. */
 export const ownerNow = (db: ReadableDb, machineId: string): Owner | null => {
@@ -94,7 +100,13 @@ export const ownerNow = (db: ReadableDb, machineId: string): Owner | null => {
 
 export const openOwnership = (db: ReadableDb, machineId: string) =>
   db.first(
-    build.selectFrom('ownership').selectAll().where('machine_id', '=', machineId).where('until_date', 'is', null).orderBy('id', 'desc').limit(1),
+    build
+      .selectFrom('ownership')
+      .selectAll()
+      .where('machine_id', '=', machineId)
+      .where('until_date', 'is', null)
+      .orderBy('id', 'desc')
+      .limit(1),
   );
 
 export const ownerNames = (db: ReadableDb): Map<string, string> =>
@@ -124,8 +136,16 @@ export const placesOf = (db: ReadableDb, machineId: string): string[] => {
   );
   const scope = db.all(build.selectFrom('scope_item').select('path as place').where('visit_id', 'in', visits));
   const shots = db.all(
-    build.selectFrom('shot').select('component as place').where('component', 'is not', null).where('visit_id', 'in', visits),
+    build
+      .selectFrom('shot')
+      .select('component as place')
+      .where('component', 'is not', null)
+      .where('visit_id', 'in', visits),
   );
   const fitted = db.all(build.selectFrom('fitted_part').select('path as place').where('machine_id', '=', machineId));
-  return [...new Set([...findings, ...scope, ...shots, ...fitted].map(({ place }) => place).filter((place) => place !== null))];
+  return [
+    ...new Set(
+      [...findings, ...scope, ...shots, ...fitted].map(({ place }) => place).filter((place) => place !== null),
+    ),
+  ];
 };

@@ -1,8 +1,8 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { type ImagePoint, type ShapeName, shapePointCounts } from '../../../shared-lib/model/mark.ts';
 import type { Context, Handlers } from '../context.ts';
-import type { RecordWriter } from '../journal/record-writer.ts';
 import { showFinding } from '../findings/show-finding.ts';
+import type { RecordWriter } from '../journal/record-writer.ts';
 import { rowToMark, shotFrame } from './queries.ts';
 
 const frameOf = ({ db }: Context, shotId: string) => {
@@ -14,7 +14,11 @@ const frameOf = ({ db }: Context, shotId: string) => {
 /** Half a pixel beyond the outer centres is the picture's own edge; a hand may slip one pixel more. */
 const slackPx = 1.5;
 
-const checkPoints = (shape: ShapeName, points: readonly ImagePoint[], frame: { width: number; height: number }): void => {
+const checkPoints = (
+  shape: ShapeName,
+  points: readonly ImagePoint[],
+  frame: { width: number; height: number },
+): void => {
   const { fewest, most } = shapePointCounts[shape];
   if (points.length < fewest || points.length > most) throw new AppError('wrong-point-count', { shape, fewest, most });
   for (const { x, y } of points) {
@@ -62,11 +66,11 @@ export const markHandlers: Handlers = {
       if (input.points || input.shape) checkPoints(shape, input.points ?? before.points, frame);
       writer.update('mark', input.id, {
         shape,
-        ...(input.points ? { points: JSON.stringify(input.points) } : {}),
+        points: input.points && JSON.stringify(input.points),
         ...(input.tagAt === undefined ? {} : { tag_x: input.tagAt?.x ?? null, tag_y: input.tagAt?.y ?? null }),
-        ...(input.note === undefined ? {} : { note: input.note }),
-        ...(input.role === undefined ? {} : { role: input.role }),
-        ...(input.findingId === undefined ? {} : { finding_id: input.findingId }),
+        note: input.note,
+        role: input.role,
+        finding_id: input.findingId,
       });
       if (input.findingId) showFinding(context, writer, input.findingId, { shotId: before.shotId });
       return markRow(writer, input.id);

@@ -91,7 +91,8 @@ const kindOfBrands = (head: Uint8Array): Kind => {
   return brands.some((brand) => generalPictureBrands.has(brand)) ? 'heic' : 'video';
 };
 
-const isText = (head: Uint8Array): boolean => head.every((byte) => byte >= 32 || (byte >= 9 && byte <= 13) || byte === 27);
+const isText = (head: Uint8Array): boolean =>
+  head.every((byte) => byte >= 32 || (byte >= 9 && byte <= 13) || byte === 27);
 
 const kindOfText = (head: Uint8Array): Kind => {
   const isWide = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff);

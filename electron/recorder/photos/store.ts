@@ -137,7 +137,8 @@ export class PhotoStore {
     try {
       const there = await stat(place).catch(() => null);
       if (there) {
-        if (there.size !== byteLength) throw new AppError('folder-damaged', { what: `original ${digest.slice(0, 12)}` });
+        if (there.size !== byteLength)
+          throw new AppError('folder-damaged', { what: `original ${digest.slice(0, 12)}` });
         await rm(path, { force: true });
         // It may have been renamed by a run that ended before the folder was synced.
         await syncFolder(folder);

@@ -20,6 +20,10 @@ export const rowToReading = (row: Tables['reading']): Reading =>
 
 export const readingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<string, Reading[]> =>
   Map.groupBy(
-    db.all(build.selectFrom('reading').selectAll().where('visit_id', 'in', visitIds).orderBy('taken_at_ms').orderBy('id')).map(rowToReading),
+    db
+      .all(
+        build.selectFrom('reading').selectAll().where('visit_id', 'in', visitIds).orderBy('taken_at_ms').orderBy('id'),
+      )
+      .map(rowToReading),
     (reading) => reading.visitId,
   );

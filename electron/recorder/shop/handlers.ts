@@ -26,7 +26,7 @@ export const shopHandlers: Handlers = {
   },
   'shop.change': {
     change: ({ db }, writer, { timeZone, ...input }) => {
-      writer.update('shop', '1', { ...input, ...(timeZone === undefined ? {} : { time_zone: timeZone }) });
+      writer.update('shop', '1', { ...input, time_zone: timeZone });
       return rowToShop(shopRow(db));
     },
   },
@@ -41,7 +41,7 @@ export const shopHandlers: Handlers = {
   },
   'person.change': {
     change: (_context, writer, { id, here, ...input }) => {
-      writer.update('person', id, { ...input, ...(here === undefined ? {} : { here: here ? 1 : 0 }) });
+      writer.update('person', id, { ...input, here: here === undefined ? undefined : here ? 1 : 0 });
       return rowToPerson(writer.row('person', id) as never);
     },
   },

@@ -2,7 +2,12 @@ import type { Person, Shop } from '../../../shared-lib/model/shop.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 
-export const rowToPerson = (row: Tables['person']): Person => ({ id: row.id, name: row.name, trade: row.trade, here: row.here === 1 });
+export const rowToPerson = (row: Tables['person']): Person => ({
+  id: row.id,
+  name: row.name,
+  trade: row.trade,
+  here: row.here === 1,
+});
 
 export const rowToShop = (row: Tables['shop']): Shop => ({
   name: row.name,

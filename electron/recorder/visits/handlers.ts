@@ -21,7 +21,7 @@ const meterColumns = (meter: Meter) => ({
   meter_estimate: flag(meter.estimate),
 });
 
-const useColumns = (use: NonNullable<CheckedInputOf<'visit.open'>['use']>) => ({
+const exposureColumns = (use: NonNullable<CheckedInputOf<'visit.open'>['use']>) => ({
   use_road: flag(use.road),
   use_slope: flag(use.slope),
   use_people_near: flag(use.peopleNear),
@@ -32,7 +32,12 @@ const useColumns = (use: NonNullable<CheckedInputOf<'visit.open'>['use']>) => ({
  * True hours only rise. A lower reading on the same meter is a change of meter, a misreading or the wrong machine: the
  * mechanic says which by changing the meter first or marking the reading an estimate.
  */
-const refuseFallingHours = ({ db }: Context, machineId: string, meter: Meter, before: readonly Tables['visit'][]): void => {
+const refuseFallingHours = (
+  { db }: Context,
+  machineId: string,
+  meter: Meter,
+  before: readonly Tables['visit'][],
+): void => {
   const meters = metersOf(db, machineId);
   const now = trueHours(meter, meters);
   if (now === null || meter.estimate) return;
@@ -62,25 +67,29 @@ export const visitHandlers: Handlers = {
         id,
         machine_id: input.machineId,
         layout_id: layout.id,
-        person_id: context.personId(),
+        person_id: input.personId ?? context.personId(),
         date: input.date,
         complaint: input.complaint,
         // Nothing said of the use: the most usual exposure, visible and changeable on the visit's page.
-        ...useColumns(input.use ?? { road: false, slope: false, peopleNear: true, exposureHours: 250 }),
+        ...exposureColumns(input.use ?? { road: false, slope: false, peopleNear: true, exposureHours: 250 }),
         conditions: JSON.stringify(input.conditions ?? {}),
         ...meterColumns(input.meter ?? { meterId: null, typed: '', reading: null, estimate: false }),
         current_part: null,
         opened_at_ms: context.clock(),
         left_at_ms: null,
       });
-      proposedScope(rowToLayout(layout).layout).forEach((path, position) => {
+      const onLayout = rowToLayout(layout).layout;
+      const scope =
+        input.scope ??
+        proposedScope(onLayout).map((path) => ({ path, notExaminedBecause: null, notApplicableBecause: null }));
+      scope.forEach(({ path, notExaminedBecause, notApplicableBecause }, position) => {
         writer.insert('scope_item', {
           id: newId(),
           visit_id: id,
-          path,
+          path: placeOn(path, onLayout),
           position,
-          not_examined_because: null,
-          not_applicable_because: null,
+          not_examined_because: notExaminedBecause,
+          not_applicable_because: notApplicableBecause,
         });
       });
       return visitRecord(db, id);
@@ -91,16 +100,19 @@ export const visitHandlers: Handlers = {
       const { visit, layout } = aboutVisit(context, writer, id);
       if (meter) {
         const others = visitsOf(context.db, visit.machine_id);
-        const earlier = others.slice(0, others.findIndex((row) => row.id === id));
+        const earlier = others.slice(
+          0,
+          others.findIndex((row) => row.id === id),
+        );
         refuseFallingHours(context, visit.machine_id, meter, earlier);
       }
       writer.update('visit', id, {
         ...plain,
-        ...(use ? useColumns(use) : {}),
+        ...(use ? exposureColumns(use) : {}),
         ...(meter ? meterColumns(meter) : {}),
-        ...(conditions ? { conditions: JSON.stringify(conditions) } : {}),
-        ...(currentPart === undefined ? {} : { current_part: currentPart === null ? null : placeOn(currentPart, layout) }),
-        ...(leftAtMs === undefined ? {} : { left_at_ms: leftAtMs }),
+        conditions: conditions && JSON.stringify(conditions),
+        current_part: currentPart && placeOn(currentPart, layout),
+        left_at_ms: leftAtMs,
       });
       return rowToVisit(writer.row('visit', id) as never);
     },
@@ -126,17 +138,17 @@ export const visitHandlers: Handlers = {
   },
   'scope.change': {
     change: (context, writer, { id, notExaminedBecause, notApplicableBecause }) => {
-      aboutVisit(context, writer, String(writer.row('scope_item', id)['visit_id']));
+      aboutVisit(context, writer, String(writer.row('scope_item', id).visit_id));
       writer.update('scope_item', id, {
-        ...(notExaminedBecause === undefined ? {} : { not_examined_because: notExaminedBecause }),
-        ...(notApplicableBecause === undefined ? {} : { not_applicable_because: notApplicableBecause }),
+        not_examined_because: notExaminedBecause,
+        not_applicable_because: notApplicableBecause,
       });
       return rowToScopeItem(writer.row('scope_item', id) as never);
     },
   },
   'scope.remove': {
     change: (context, writer, { id }) => {
-      aboutVisit(context, writer, String(writer.row('scope_item', id)['visit_id']));
+      aboutVisit(context, writer, String(writer.row('scope_item', id).visit_id));
       writer.remove('scope_item', id);
       return null;
     },

@@ -40,7 +40,15 @@ export const visitById = (db: ReadableDb, id: string) =>
 
 /** A machine's visits in the order they happened. */
 export const visitsOf = (db: ReadableDb, machineId: string) =>
-  db.all(build.selectFrom('visit').selectAll().where('machine_id', '=', machineId).orderBy('date').orderBy('opened_at_ms').orderBy('id'));
+  db.all(
+    build
+      .selectFrom('visit')
+      .selectAll()
+      .where('machine_id', '=', machineId)
+      .orderBy('date')
+      .orderBy('opened_at_ms')
+      .orderBy('id'),
+  );
 
 export const allVisits = (db: ReadableDb) =>
   db.all(build.selectFrom('visit').selectAll().orderBy('date').orderBy('opened_at_ms').orderBy('id'));

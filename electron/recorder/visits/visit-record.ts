@@ -17,7 +17,9 @@ type StandingInput = Parameters<typeof standingOf>[0];
 /** All that the standing of each visit needs, loaded for many visits at once: the floor shows a thousand machines. */
 export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][]): Map<string, StandingInput> => {
   const ids = rows.map(({ id }) => id);
-  const layouts = new Map(layoutsById(db, [...new Set(rows.map((row) => row.layout_id))]).map((row) => [row.id, rowToLayout(row).layout]));
+  const layouts = new Map(
+    layoutsById(db, [...new Set(rows.map((row) => row.layout_id))]).map((row) => [row.id, rowToLayout(row).layout]),
+  );
   const findings = findingsOf(db, ids);
   const links = Map.groupBy(linksOf(db, ids), (row) => row.visit_id);
   const proofs = Map.groupBy(proofsOf(db, ids), (row) => row.visit_id);
@@ -55,7 +57,8 @@ const inputOf = (db: ReadableDb, row: Tables['visit']): StandingInput => {
   return input;
 };
 
-export const standingOfVisit = (db: ReadableDb, visitId: string): Standing => standingOf(inputOf(db, visitRow(db, visitId)));
+export const standingOfVisit = (db: ReadableDb, visitId: string): Standing =>
+  standingOf(inputOf(db, visitRow(db, visitId)));
 
 /** Everything of one visit. @throws AppError 'not-found' */
 export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {

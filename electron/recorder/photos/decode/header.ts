@@ -53,7 +53,8 @@ export const readHeader = async (path: string, picture: ReadableKind, fileBytes:
   } catch (cause) {
     throw damaged('header', cause);
   }
-  if (metadata.format !== formatOf[picture]) throw new RefusedPicture({ code: 'photo-kind-not-read', kind: metadata.format });
+  if (metadata.format !== formatOf[picture])
+    throw new RefusedPicture({ code: 'photo-kind-not-read', kind: metadata.format });
   const stored = { width: metadata.width, height: metadata.pageHeight ?? metadata.height };
   checkClaim({ ...stored, bytesPerPixel: metadata.channels * sampleBytes(metadata) }, fileBytes);
   return {

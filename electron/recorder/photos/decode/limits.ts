@@ -1,4 +1,4 @@
-import { RefusedPicture, damaged } from './job.ts';
+import { damaged, RefusedPicture } from './job.ts';
 
 export const mostMegapixels = 120;
 export const mostPixels = mostMegapixels * 1_000_000;

@@ -58,12 +58,18 @@ const times = [
   ['DateTimeDigitized', 'OffsetTimeDigitized'],
 ] as const;
 
+const dngVersion = 0xc612;
+const wantedTags = ['Make', 'Model', ...times.flat(), 'SubfileType', dngVersion];
+
 const loadTags = (exif: Uint8Array): Tags | null => {
   // JPEG and PNG readers hand the block over with its APP1 name; the reader wants the TIFF structure in it.
   const named = Buffer.from(exif.buffer, exif.byteOffset, exif.byteLength).latin1Slice(0, 6) === 'Exif\0\0';
   const tiff = named ? exif.subarray(6) : exif;
   try {
-    return ExifReader.load(tiff.slice().buffer as ArrayBuffer, { includeTags: { exif: true } });
+    return ExifReader.load(tiff.slice().buffer as ArrayBuffer, {
+      includeTags: { exif: wantedTags },
+      includeUnknown: true,
+    });
   } catch {
     // A block that cannot be read says nothing of the picture: it is taken in without time and camera.
     return null;
@@ -87,5 +93,5 @@ export const isCameraRaw = (tiff: Uint8Array): boolean => {
   const tags = loadTags(tiff) as Readonly<Record<string, { value?: unknown } | undefined>> | null;
   if (!tags) return false;
   // TIFF 6.0, tag 254: bit 0 says 'a reduced-resolution version of another image in this file'.
-  return tags.DNGVersion !== undefined || (Number(tags.NewSubfileType?.value ?? tags.SubfileType?.value ?? 0) & 1) === 1;
+  return tags[`undefined-${dngVersion}`] !== undefined || (Number(tags.SubfileType?.value ?? 0) & 1) === 1;
 };

@@ -1,0 +1,44 @@
+import type { Shot } from '../../../shared-lib/model/shot.ts';
+import { build, type ReadableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+
+type ShotRow = Tables['shot'] & Pick<Tables['original'], 'width' | 'height' | 'media_type' | 'remark'>;
+
+export const rowToShot = (row: ShotRow): Shot => ({
+  id: row.id,
+  visitId: row.visit_id,
+  digest: row.digest,
+  sequence: row.sequence,
+  offeredName: row.offered_name,
+  caption: row.caption,
+  component: row.component,
+  seenFrom: row.seen_from,
+  taken:
+    row.taken_at_ms === null || row.taken_zone_min === null || row.taken_source === null
+      ? null
+      : { atMs: row.taken_at_ms, zoneOffsetMin: row.taken_zone_min, source: row.taken_source },
+  takenLocal: row.taken_local,
+  camera: row.camera,
+  clockOffsetMs: row.clock_offset_ms,
+  takenBy: row.taken_by,
+  width: row.width,
+  height: row.height,
+  mediaType: row.media_type,
+  remark: row.remark,
+  binned: row.binned === 1,
+});
+
+const shots = build
+  .selectFrom('shot')
+  .innerJoin('original', 'original.digest', 'shot.digest')
+  .selectAll('shot')
+  .select(['original.width', 'original.height', 'original.media_type', 'original.remark']);
+
+/** A visit's shots in the order of their numbers, binned ones too. */
+export const shotsOf = (db: ReadableDb, visitId: string): Shot[] =>
+  db.all(shots.where('shot.visit_id', '=', visitId).orderBy('shot.sequence')).map(rowToShot);
+
+export const shotById = (db: ReadableDb, id: string): Shot | undefined => {
+  const row = db.first(shots.where('shot.id', '=', id));
+  return row && rowToShot(row);
+};
