@@ -1,0 +1,41 @@
+import { KeyCap } from '../ui/KeyCap.tsx';
+import { Panel } from '../ui/Panel.tsx';
+import { commandPlaces, commands } from './commands.ts';
+import styles from './KeyHelp.module.css';
+
+const placeWords = {
+  everywhere: 'Everywhere',
+  floor: 'On the floor',
+  machine: 'At a machine',
+  visit: 'In a visit',
+  photos: 'At a photo',
+  report: 'At the report',
+} as const;
+
+/** Every key, by place. */
+export function KeyHelp({ onClose }: { readonly onClose: () => void }) {
+  const groups = commandPlaces
+    .map((place) => ({ place, list: commands.filter(({ where }) => where === place) }))
+    .filter(({ list }) => list.length > 0);
+  return (
+    <Panel title="Keys" onClose={onClose}>
+      {groups.map(({ place, list }) => (
+        <section key={place} className={styles.group}>
+          <h3>{placeWords[place]}</h3>
+          <dl className={styles.list}>
+            {list.map((command) => (
+              <div key={command.id} style={{ display: 'contents' }}>
+                <dt>
+                  <span className="spoken-only">{command.key}</span>
+                  <KeyCap of={command.key} />
+                </dt>
+                <dd>{command.words}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+      <p className="soft small">While you type in a field, only keys with Ctrl or Alt are heard.</p>
+    </Panel>
+  );
+}

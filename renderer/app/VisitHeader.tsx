@@ -1,0 +1,46 @@
+import { useAnswer } from '../api/queries.ts';
+import { Breadcrumb, Header, HeaderEnd, HeaderMiddle, Pages } from '../ui/Header.tsx';
+import { dateWords } from '../ui/words.ts';
+import { useCommand } from './command-keys.ts';
+import { go, type Place, type VisitPage } from './place.ts';
+import { UndoLink } from './UndoLink.tsx';
+import { WhoChip } from './WhoChip.tsx';
+
+type VisitPlaceState = Extract<Place, { name: 'visit' }>;
+
+const pages = [
+  { page: 'page', words: 'Page' },
+  { page: 'photos', words: 'Photos' },
+  { page: 'report', words: 'Report' },
+] as const satisfies readonly { page: VisitPage; words: string }[];
+
+/** Trail, undo and pages over every page of a visit. */
+export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
+  const { visitId, page } = place;
+  const record = useAnswer('visit.get', { id: visitId }).data;
+  const turnTo = (to: VisitPage) => go({ name: 'visit', visitId, page: to });
+  useCommand('visit.page', () => turnTo('page'));
+  useCommand('visit.photos', () => turnTo('photos'));
+  useCommand('report.open', () => turnTo('report'));
+
+  const trail = [{ words: 'Floor', onGo: () => go({ name: 'floor' }) }];
+  if (record !== undefined) {
+    const { machine } = record;
+    trail.push({
+      words: `${machine.kind} ${machine.serial}`.trim(),
+      onGo: () => go({ name: 'machine', machineId: machine.id }),
+    });
+  }
+  return (
+    <Header>
+      <Breadcrumb trail={trail} here={record === undefined ? 'Visit' : dateWords(record.visit.date)} />
+      <HeaderMiddle>
+        <UndoLink visitId={visitId} />
+      </HeaderMiddle>
+      <HeaderEnd>
+        <Pages pages={pages} current={page} onGo={turnTo} />
+        <WhoChip />
+      </HeaderEnd>
+    </Header>
+  );
+}

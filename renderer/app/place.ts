@@ -1,0 +1,80 @@
+import { createStore, useStore } from '../api/store.ts';
+
+export const visitPages = ['page', 'photos', 'report'] as const;
+export type VisitPage = (typeof visitPages)[number];
+
+/** Where the window stands. Everything a place needs to be drawn again is in it. */
+export type Place =
+  | { readonly name: 'floor' }
+  | { readonly name: 'take-in' }
+  | { readonly name: 'machine'; readonly machineId: string }
+  | {
+      readonly name: 'visit';
+      readonly visitId: string;
+      readonly page: VisitPage;
+      /** On the photos page: which photo is on the stage. */
+      readonly shotId?: string | undefined;
+      /** The finding whose card is open. */
+      readonly findingId?: string | undefined;
+    }
+  | { readonly name: 'setup' };
+
+/** The way one came, and the way one went back from. */
+export interface Trail {
+  readonly back: readonly Place[];
+  readonly here: Place;
+  readonly forward: readonly Place[];
+}
+
+const longestTrail = 100;
+
+export const firstTrail: Trail = { back: [], here: { name: 'floor' }, forward: [] };
+
+function isSamePlace(a: Place, b: Place): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** A step to a place. Going where one stands is no step. */
+export function gone(trail: Trail, to: Place): Trail {
+  if (isSamePlace(trail.here, to)) return trail;
+  return { back: [...trail.back, trail.here].slice(-longestTrail), here: to, forward: [] };
+}
+
+/** Another view of the same place, without a step on the way back: the next photo of a visit. */
+export function replaced(trail: Trail, by: Place): Trail {
+  return isSamePlace(trail.here, by) ? trail : { ...trail, here: by };
+}
+
+export function wentBack(trail: Trail): Trail {
+  const to = trail.back.at(-1);
+  if (to === undefined) return trail;
+  return { back: trail.back.slice(0, -1), here: to, forward: [trail.here, ...trail.forward] };
+}
+
+export function wentForward(trail: Trail): Trail {
+  const [to, ...rest] = trail.forward;
+  if (to === undefined) return trail;
+  return { back: [...trail.back, trail.here], here: to, forward: rest };
+}
+
+const trail = createStore<Trail>(firstTrail);
+
+export function usePlace(): Place {
+  return useStore(trail).here;
+}
+
+export function go(to: Place): void {
+  trail.set((now) => gone(now, to));
+}
+
+export function replacePlace(by: Place): void {
+  trail.set((now) => replaced(now, by));
+}
+
+export function goBack(): void {
+  trail.set(wentBack);
+}
+
+export function goForward(): void {
+  trail.set(wentForward);
+}

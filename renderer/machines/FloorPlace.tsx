@@ -1,0 +1,3 @@
+export function FloorPlace() {
+  return <p>...</p>;
+}

@@ -1,0 +1,3 @@
+export function MachinePlace({ machineId }: { readonly machineId: string }) {
+  return <p>{machineId}</p>;
+}

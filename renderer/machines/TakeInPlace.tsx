@@ -1,0 +1,3 @@
+export function TakeInPlace() {
+  return <p>...</p>;
+}

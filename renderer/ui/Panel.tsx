@@ -1,0 +1,52 @@
+import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { classNames } from './class-names.ts';
+import { Icon } from './Icon.tsx';
+import styles from './Panel.module.css';
+
+interface PanelProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  readonly foot?: ReactNode;
+  readonly wide?: boolean | undefined;
+}
+
+/** A sheet at the side. What lies under it stays in use; Escape closes it and the focus goes back to where it was. */
+export function Panel({ title, onClose, children, foot, wide = false }: PanelProps) {
+  const panel = useRef<HTMLElement>(null);
+
+  useEffect(() => {
+    const before = document.activeElement;
+    const inside = panel.current?.contains(before) === true;
+    if (!inside) panel.current?.focus();
+    return () => {
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+
+  const handleKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    event.stopPropagation();
+    onClose();
+  };
+
+  return (
+    <section
+      ref={panel}
+      tabIndex={-1}
+      role="dialog"
+      aria-label={title}
+      className={classNames(styles.panel, wide && styles.wide)}
+      onKeyDown={handleKeyDown}
+    >
+      <header className={styles.head}>
+        <h2>{title}</h2>
+        <button type="button" className={styles.close} onClick={onClose} aria-label={`Close: ${title}`}>
+          <Icon name="close" />
+        </button>
+      </header>
+      <div className={styles.body}>{children}</div>
+      {foot !== undefined && <footer className={styles.foot}>{foot}</footer>}
+    </section>
+  );
+}

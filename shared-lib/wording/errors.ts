@@ -1,0 +1,198 @@
+import type { ErrorCode, WireError } from '../contract/errors.ts';
+
+/** What happened, and what was kept. `kept` is empty where nothing of the mechanic's was at stake. */
+export interface ErrorSentence {
+  readonly happened: string;
+  readonly kept: string;
+}
+
+type Details = WireError['details'];
+type Sentence = (details: Details) => ErrorSentence;
+
+/** A detail as text; a stand-in where an older recorder did not send it. */
+function text(details: Details, key: string, standIn: string): string {
+  const value = details[key];
+  if (typeof value === 'string' && value !== '') return value;
+  if (typeof value === 'number' && Number.isFinite(value)) return String(value);
+  return standIn;
+}
+
+function list(details: Details, key: string): string[] {
+  const value = details[key];
+  return Array.isArray(value) ? value.filter((item) => typeof item === 'string') : [];
+}
+
+const fixed =
+  (happened: string, kept: string): Sentence =>
+  () => ({ happened, kept });
+
+const typedIsKept = 'What you typed still stands here.';
+const nothingChanged = 'Nothing was changed.';
+const fileUntouched = 'The file is still where it was, untouched.';
+const recordIsSafe = 'Everything up to your last tap is kept.';
+
+/** Reasons that came through a JSON boundary as a list of `{ path, message }`. */
+function firstIssue(details: Details): string {
+  const issues = details['issues'];
+  const first: unknown = Array.isArray(issues) ? issues[0] : undefined;
+  if (typeof first !== 'object' || first === null || !('message' in first)) return '';
+  const path = 'path' in first && first.path !== '' ? `${String(first.path)}: ` : '';
+  return ` (${path}${String(first.message)})`;
+}
+
+const sentences: Readonly<Record<ErrorCode, Sentence>> = {
+  'invalid-input': (d) => ({ happened: `This can't be written down as it is${firstIssue(d)}.`, kept: typedIsKept }),
+  'unknown-operation': fixed('The window asked for something that the recorder does not know.', nothingChanged),
+  'not-found': (d) => ({
+    happened: `This ${text(d, 'record', 'entry')} is no longer here.`,
+    kept: 'It may be in the bin, or belong to another data folder.',
+  }),
+  'not-ours': fixed('Something other than this window asked for it.', nothingChanged),
+  'recorder-stopped': fixed(
+    'The recorder stopped before it could answer.',
+    `${recordIsSafe} Do it once more when it is back.`,
+  ),
+  'folder-held': (d) => ({
+    happened: `The data folder is in use by ${text(d, 'holder', 'another program')}.`,
+    kept: 'Close it there first. Reading is still possible.',
+  }),
+  'folder-newer': (d) => ({
+    happened: `The data folder was written by a newer version (${text(d, 'found', 'unknown')}; this one knows ${text(d, 'known', 'less')}).`,
+    kept: 'It was not opened and not changed.',
+  }),
+  'folder-damaged': (d) => ({
+    happened: `The data folder is damaged: ${text(d, 'what', 'the check found a fault')}.`,
+    kept: 'Nothing was written to it. Copy the folder before anything else.',
+  }),
+  'folder-unwritable': (d) => ({
+    happened: `The data folder can't be written to: ${text(d, 'reason', 'no reason given')}.`,
+    kept: 'What was written before is kept.',
+  }),
+  'disk-full': fixed('The disk is full.', `${recordIsSafe} Make room, then do it once more.`),
+  internal: (d) => ({
+    happened: `Something went wrong inside the program. It is noted as ${text(d, 'id', 'an entry')} in the log.`,
+    kept: recordIsSafe,
+  }),
+  'changed-by-another': fixed(
+    'Somebody has changed this since, so it was not taken back.',
+    'Their entry and yours both stand.',
+  ),
+  'nothing-to-undo': fixed('There is nothing to take back in this visit.', ''),
+  'nothing-to-redo': fixed('There is nothing to bring back in this visit.', ''),
+  'not-undoable': fixed("This step can't be taken back.", nothingChanged),
+  'location-malformed': (d) => ({
+    happened: `The place "${text(d, 'text', '')}" can't be read: ${text(d, 'reason', 'it is not complete')}.`,
+    kept: typedIsKept,
+  }),
+  'location-unknown': (d) => ({
+    happened: `This machine has no such place as "${text(d, 'text', '')}": ${text(d, 'reason', 'its layout does not name it')}.`,
+    kept: typedIsKept,
+  }),
+  'layout-orphans': (d) => {
+    const places = list(d, 'places');
+    const named = places.length === 0 ? 'places that are in use' : places.join('; ');
+    return {
+      happened: `With this layout there would be no such place any more: ${named}.`,
+      kept: 'The layout stays as it was. Move those findings first.',
+    };
+  },
+  'hours-fall': (d) => ({
+    happened: `The meter shows less than last time (${text(d, 'now', '?')} h now, ${text(d, 'before', '?')} h before).`,
+    kept: `${typedIsKept} Was the meter changed, was it misread, or is this another machine?`,
+  }),
+  'has-visits': fixed('This machine has visits on record, so it stays.', nothingChanged),
+  'wrong-point-count': (d) => ({
+    happened: `A mark of this shape needs ${pointCount(d)}.`,
+    kept: 'The mark was not changed.',
+  }),
+  'point-outside-photo': fixed('A point lies outside the photo.', 'The mark was not changed.'),
+  'finding-of-another-visit': fixed('That finding belongs to another visit.', nothingChanged),
+  'link-to-itself': fixed("A finding can't lead to itself.", nothingChanged),
+  'link-exists': fixed('These two are joined already.', nothingChanged),
+  issued: fixed(
+    'This finding stands in a report that was issued.',
+    'It stays as it is. Write a new one that takes its place.',
+  ),
+  'photo-empty': fixed('The file is empty. Copy it from the phone again.', fileUntouched),
+  'photo-not-an-image': (d) => ({
+    happened: `${capital(text(d, 'found', 'this'))} is not a photo. Offer a still picture.`,
+    kept: fileUntouched,
+  }),
+  'photo-damaged': (d) => ({
+    happened: `The file is damaged: ${text(d, 'why', 'it stops half way')}. Copy it from the phone again.`,
+    kept: fileUntouched,
+  }),
+  'photo-too-large': (d) => ({
+    happened: `${text(d, 'megapixels', 'Too many')} megapixels; at most ${text(d, 'most', '120')} can be taken in. Offer a smaller copy.`,
+    kept: fileUntouched,
+  }),
+  'photo-bomb': fixed('A small file that unfolds into far too much. It was not opened.', fileUntouched),
+  'photo-is-drawing': fixed('A drawing, not a photo. Offer a JPEG or PNG of it.', fileUntouched),
+  'photo-unreadable': (d) => ({
+    happened: `The file can't be read: ${text(d, 'reason', 'no reason given')}.`,
+    kept: fileUntouched,
+  }),
+  'photo-decoder-gave-up': (d) => ({
+    happened: `Opening it took too much ${text(d, 'reason', 'time')}. Offer a JPEG copy.`,
+    kept: fileUntouched,
+  }),
+  'photo-kind-not-read': (d) => ({
+    happened: `No way to read this kind here${kindNamed(d)}. Set the phone to save JPEG, or offer a copy.`,
+    kept: fileUntouched,
+  }),
+  'photo-is-folder': fixed('A folder, not a photo. Open it and offer the photos in it.', fileUntouched),
+  'photo-paste-too-large': (d) => ({
+    happened: `Too large to paste; at most ${text(d, 'most', '64 MB')}. Save it as a file and offer that.`,
+    kept: nothingChanged,
+  }),
+  'token-spent': fixed('That file was offered before. Choose it once more.', fileUntouched),
+  'report-nothing-to-print': fixed('There is nothing to print yet: this visit has no finding and no entry.', ''),
+  'report-typesetting-failed': (d) => ({
+    happened: `The report could not be set: ${text(d, 'message', 'no reason given')}.`,
+    kept: 'The visit and its findings are all kept.',
+  }),
+  'file-unwritable': (d) => ({
+    happened: `${text(d, 'path', 'The file')} can't be written: ${text(d, 'reason', 'no reason given')}.`,
+    kept: 'Nothing was overwritten. Choose another place.',
+  }),
+  'file-unreadable': (d) => ({
+    happened: `${text(d, 'path', 'The file')} can't be read: ${text(d, 'reason', 'no reason given')}.`,
+    kept: fileUntouched,
+  }),
+  'not-our-pdf': fixed('This PDF carries no record of ours.', fileUntouched),
+  'scenario-malformed': (d) => ({
+    happened: `The case file does not follow its form${firstIssue(d)}.`,
+    kept: 'Nothing of it was taken in.',
+  }),
+  'scenario-exists': (d) => ({
+    happened: `A machine with the serial ${text(d, 'serial', 'of this case')} is here already.`,
+    kept: 'Nothing was taken in twice.',
+  }),
+};
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function kindNamed(details: Details): string {
+  const kind = text(details, 'kind', '');
+  return kind === '' ? '' : ` (${kind})`;
+}
+
+function pointCount(details: Details): string {
+  const fewest = text(details, 'fewest', 'more');
+  const most = text(details, 'most', fewest);
+  if (fewest === most) return fewest === '1' ? 'one point' : `${fewest} points`;
+  return `at least ${fewest} points and at most ${most}`;
+}
+
+/** The sentence for one refusal, for window and command line alike. */
+export function errorSentence(error: WireError): ErrorSentence {
+  return sentences[error.code](error.details);
+}
+
+/** Both halves in one line. */
+export function errorText(error: WireError): string {
+  const { happened, kept } = errorSentence(error);
+  return kept === '' ? happened : `${happened} ${kept}`;
+}
