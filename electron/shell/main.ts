@@ -12,8 +12,7 @@ import { registerSchemes } from './schemes.ts';
 import { setupSecurity, setupSessionSecurity } from './security.ts';
 import { openWindow } from './window.ts';
 
-// Schemes, sandbox and the lock must be settled before the app is ready.
-app.enableSandbox();
+// Schemes and the lock must be settled before the app is ready.
 registerSchemes();
 setupSecurity();
 const { dataFolder } = setupFolders(process.argv.slice(1));
