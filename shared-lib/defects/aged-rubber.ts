@@ -1,0 +1,31 @@
+import { defineDefect } from './defect.ts';
+
+export const agedRubber = defineDefect({
+  id: 'agehard',
+  name: 'Aged rubber or plastic',
+  meaning: 'rubber or plastic past its life by age',
+  where: [
+    'BELT',
+    'HOSE',
+    'BELTS',
+    'HARN',
+    'SEALF',
+    'SEALR',
+    'TYRE',
+    'DAMP',
+    'AIR',
+    'COOL',
+    'HYD',
+    'FUEL',
+    'BRK',
+    'ENG',
+    'FRM',
+  ],
+  mark: 'area',
+  quantities: ['age', 'dateCode', 'depth'],
+  lookFor: ['time', 'heat', 'sun'],
+  ifLeft: ['fails'],
+  confirmedBy: ['V'],
+  misses: 'Age is read from a date code; softness inside is not seen.',
+  spoken: (say) => say.with('aged', say.of('age')),
+});

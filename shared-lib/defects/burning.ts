@@ -1,0 +1,15 @@
+import { defineDefect } from './defect.ts';
+
+export const burning = defineDefect({
+  id: 'burnt',
+  name: 'Burning',
+  meaning: 'metal missing because it melted or hot gas cut it away',
+  where: ['EV', 'IV', 'EVS', 'IVS', 'PST', 'HG', 'HD', 'BORE', 'EXHM', 'CLUTCHD'],
+  mark: 'area',
+  quantities: ['area', 'depth', 'arc'],
+  lookFor: ['gas leaking past the seat', 'a dribbling nozzle', 'wrong timing'],
+  ifLeft: ['loses compression'],
+  confirmedBy: ['V'],
+  misses: 'Shows only where the surface can be seen.',
+  spoken: (say) => say.with('burnt away', say.of('area') ?? say.of('arc')),
+});

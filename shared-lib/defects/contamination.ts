@@ -1,0 +1,32 @@
+import { defineDefect } from './defect.ts';
+
+export const contamination = defineDefect({
+  id: 'contam',
+  name: 'Contamination',
+  meaning: 'dirt, water, metal or another fluid where it does not belong',
+  where: [
+    'TANK',
+    'TANKH',
+    'FILT',
+    'FILH',
+    'SUMP',
+    'FUELF',
+    'OIL-E',
+    'OIL-H',
+    'COOLANT',
+    'HYD',
+    'FUEL',
+    'LUB',
+    'AIR',
+    'GBX',
+    'FINAL',
+    'HUB',
+  ],
+  mark: 'point',
+  quantities: ['particles', 'water', 'magnet', 'cleanliness'],
+  lookFor: ['the way it is filled', 'wear'],
+  ifLeft: ['wear breeds wear'],
+  confirmedBy: ['LAB', 'V'],
+  misses: 'The eye finds only gross dirt; the rest needs a sample.',
+  spoken: (say) => say.with('contaminated', say.phrase('particles', '', 'with'), say.phrase('water', 'water')),
+});

@@ -1,0 +1,15 @@
+import { defineDefect } from './defect.ts';
+
+export const corrodedContact = defineDefect({
+  id: 'galv',
+  name: 'Corroded contact',
+  meaning: 'corrosion products on a terminal or contact',
+  where: ['BAT', 'CBL', 'GND', 'SOL', 'STR', 'ALT', 'FUSE', 'HARN', 'SW', 'MSW', 'LAMP', 'INST'],
+  mark: 'point',
+  quantities: ['drop', 'resistance', 'current'],
+  lookFor: ['acid', 'two different metals'],
+  ifLeft: ['does not crank', 'heats up'],
+  confirmedBy: ['E'],
+  misses: 'Looks say little: only the voltage drop under current shows it.',
+  spoken: (say) => say.with('corroded contact', say.phrase('drop', 'lost') ?? say.of('resistance')),
+});

@@ -1,0 +1,37 @@
+import { defineDefect } from './defect.ts';
+
+export const crack = defineDefect({
+  id: 'crack',
+  name: 'Crack',
+  meaning: 'separation of metal, with or without a gap',
+  where: [
+    'HD',
+    'HG',
+    'BLK',
+    'LNR',
+    'PST',
+    'ROD',
+    'CRK',
+    'EXHM',
+    'FRM',
+    'PROT',
+    'STEER',
+    'WHEEL',
+    'DISC',
+    'DRUM',
+    'TIEROD',
+    'CYL',
+    'TANK',
+    'RAD',
+    'BAT',
+    'HITCH',
+  ],
+  mark: 'path',
+  quantities: ['length', 'branches', 'through', 'opening'],
+  lookFor: ['overheating', 'bolts over-tightened', 'frost', 'fatigue', 'a notch or a sharp corner'],
+  ifLeft: ['leaks', 'fluids mix', 'breaks suddenly'],
+  confirmedBy: ['PT', 'MT', 'PR'],
+  misses:
+    'By eye alone tight cracks are missed; machining marks and casting flash look like cracks. Penetrant needs the crack open to a clean surface; magnetic particle needs iron or steel.',
+  spoken: (say) => say.with('crack', say.of('length')),
+});

@@ -1,0 +1,31 @@
+import { defineDefect } from './defect.ts';
+
+export const damagedThread = defineDefect({
+  id: 'thread',
+  name: 'Damaged thread',
+  meaning: 'thread stripped, pulled, crossed or stretched',
+  where: [
+    'BOLT',
+    'HB',
+    'BLK',
+    'HD',
+    'RBOLT',
+    'STUD',
+    'CORE',
+    'BCORE',
+    'DRAIN',
+    'PORT',
+    'GLOW',
+    'INJB',
+    'ROPS',
+    'WHEEL',
+    'COUP',
+  ],
+  mark: 'point',
+  quantities: ['size', 'turns', 'stretch'],
+  lookFor: ['over-tightening', 'dirt', 'oil in a blind hole'],
+  ifLeft: ['clamping lost', 'leaks'],
+  confirmedBy: ['M', 'F'],
+  misses: 'The feel of the torque finds a pulled thread, not one that is about to pull.',
+  spoken: (say) => say.with('thread damaged', say.phrase('turns', 'turns lost') ?? say.phrase('stretch', 'stretched')),
+});

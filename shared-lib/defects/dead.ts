@@ -1,0 +1,33 @@
+import { defineDefect } from './defect.ts';
+
+export const dead = defineDefect({
+  id: 'inop',
+  name: 'Does not work',
+  meaning: 'does nothing, or shows something wrong',
+  where: [
+    'INST',
+    'ELEC',
+    'LAMP',
+    'HORN',
+    'RALM',
+    'INTLK',
+    'NSW',
+    'HRM',
+    'FUEL',
+    'BRK',
+    'COOL',
+    'STOP',
+    'PROT',
+    'HYD',
+    'FAN',
+    'TSTAT',
+    'CLUTCH',
+  ],
+  mark: 'point',
+  quantities: ['shown', 'true', 'error'],
+  lookFor: ['sender', 'wire', 'face'],
+  ifLeft: ['nobody sees it coming'],
+  confirmedBy: ['F'],
+  misses: 'Prove it by substitution, and say which part was proven: sender, wire or face.',
+  spoken: (say) => say.with('dead', say.phrase('shown', '', 'shows'), say.phrase('true', '', 'true')),
+});

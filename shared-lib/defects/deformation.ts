@@ -1,0 +1,15 @@
+import { defineDefect } from './defect.ts';
+
+export const deformation = defineDefect({
+  id: 'deform',
+  name: 'Bent or collapsed',
+  meaning: 'bent, twisted, dented or collapsed',
+  where: 'anywhere',
+  mark: 'span',
+  quantities: ['offset', 'angle', 'over'],
+  lookFor: ['collision', 'fluid locked above a piston', 'overload'],
+  ifLeft: ['breaks', 'does not line up'],
+  confirmedBy: ['M'],
+  misses: 'Small bends do not show by eye: measure over a stated length.',
+  spoken: (say) => say.with('bent', say.of('offset') ?? say.of('angle'), say.phrase('over', 'of length', 'over')),
+});

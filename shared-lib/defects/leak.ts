@@ -1,0 +1,15 @@
+import { defineDefect } from './defect.ts';
+
+export const leak = defineDefect({
+  id: 'sealleak',
+  name: 'Leak',
+  meaning: 'fluid past a seal, joint or gasket',
+  where: ['HYD', 'COOL', 'FUEL', 'ENG', 'BRK', 'STEER', 'DRV', 'TURBO'],
+  mark: 'arrow',
+  quantities: ['class', 'drops', 'leak', 'fluid'],
+  lookFor: ['age', 'a scored rod', 'pressure', 'wear'],
+  ifLeft: ['fluid lost', 'slips', 'fire', 'ground spoiled'],
+  confirmedBy: ['F'],
+  misses: 'A wet area shows the path, not the source: clean it, run it, look again, or use dye.',
+  spoken: (say) => say.with('leaks', say.of('leak') ?? say.of('drops') ?? say.phrase('class', '', 'class')),
+});

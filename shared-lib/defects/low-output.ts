@@ -1,0 +1,43 @@
+import { defineDefect } from './defect.ts';
+
+export const lowOutput = defineDefect({
+  id: 'lowout',
+  name: 'Low output',
+  meaning: 'gives less than is needed',
+  where: [
+    'PUMPH',
+    'ALT',
+    'STR',
+    'BAT',
+    'BRK',
+    'ENG',
+    'FUEL',
+    'HYD',
+    'WPUMP',
+    'LUB',
+    'FAN',
+    'DRV',
+    'TURBO',
+    'INJ',
+    'INJP',
+    'LIFT',
+    'CYL',
+  ],
+  mark: 'point',
+  quantities: ['value', 'required', 'output', 'deceleration', 'creep', 'slope', 'time', 'pressure', 'flow', 'voltage'],
+  lookFor: ['wear', 'slip', 'supply'],
+  ifLeft: ['does not do its work'],
+  confirmedBy: ['M', 'F', 'E'],
+  misses: 'Holds for today’s conditions: it says nothing of the margin tomorrow.',
+  spoken: (say) =>
+    say.with(
+      'low output',
+      say.of('deceleration') ??
+        say.phrase('creep', '', 'creeps') ??
+        say.of('value') ??
+        say.of('output') ??
+        say.of('pressure') ??
+        say.of('flow') ??
+        say.of('voltage'),
+    ),
+});

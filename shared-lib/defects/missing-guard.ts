@@ -1,0 +1,30 @@
+import { defineDefect } from './defect.ts';
+
+export const missingGuard = defineDefect({
+  id: 'noguard',
+  name: 'Guard missing',
+  meaning: 'guard, shield, sign or cap missing or damaged',
+  where: [
+    'GUARD',
+    'SHIELD',
+    'PTO',
+    'DRV',
+    'FAN',
+    'BELT',
+    'BAT',
+    'DECAL',
+    'PLATE',
+    'PROT',
+    'CAPF',
+    'EXHM',
+    'COOL',
+    'STEP',
+  ],
+  mark: 'area',
+  quantities: ['size', 'reach'],
+  lookFor: ['left off after a job'],
+  ifLeft: ['somebody is caught in it'],
+  confirmedBy: ['V'],
+  misses: 'A guard that is there can still be loose: pull on it.',
+  spoken: (say) => say.with('guard missing', say.of('size')),
+});

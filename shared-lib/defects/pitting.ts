@@ -1,0 +1,31 @@
+import { defineDefect } from './defect.ts';
+
+export const pitting = defineDefect({
+  id: 'pit',
+  name: 'Pitting',
+  meaning: 'small cavities in a surface',
+  where: [
+    'LNR',
+    'BORE',
+    'CRK',
+    'ROD',
+    'RODH',
+    'EVS',
+    'IVS',
+    'CAMS',
+    'LOBE',
+    'TAP',
+    'MBRG',
+    'HUB',
+    'KPIN',
+    'DISC',
+    'BALL',
+  ],
+  mark: 'area',
+  quantities: ['count', 'diameter', 'depth', 'density'],
+  lookFor: ['corrosion', 'water', 'fatigue'],
+  ifLeft: ['wears the seal', 'flakes'],
+  confirmedBy: ['V', 'MG', 'M'],
+  misses: 'By eye and magnifier the depth is not known: it needs a pin gauge.',
+  spoken: (say) => say.with('pitted', say.depthBy('depth', 'diameter')),
+});

@@ -1,0 +1,33 @@
+import { defineDefect } from './defect.ts';
+
+export const wrongAssembly = defineDefect({
+  id: 'misfit',
+  name: 'Wrong assembly',
+  meaning: 'timing, alignment, preload or order of assembly is wrong',
+  where: [
+    'TIMG',
+    'INJP',
+    'FUEL',
+    'MBRG',
+    'RBRG',
+    'CAP',
+    'ROD',
+    'CAMS',
+    'HUB',
+    'GBX',
+    'DIFF',
+    'FINAL',
+    'PUMPH',
+    'CRK',
+    'HD',
+    'ENG',
+    'DRV',
+  ],
+  mark: 'span',
+  quantities: ['angle', 'offset'],
+  lookFor: ['an earlier repair'],
+  ifLeft: ['wears fast or fails'],
+  confirmedBy: ['M'],
+  misses: 'Marks can be stamped wrong: measure against a second datum.',
+  spoken: (say) => say.with('wrongly assembled', say.of('angle') ?? say.of('offset')),
+});
