@@ -1,0 +1,195 @@
+import type { Stroke } from './outlines/outline.ts';
+import {
+  boundingBox,
+  boxesMeet,
+  boxHolds,
+  distance,
+  grownBox,
+  nearestOnChain,
+  segmentMeetsBox,
+  segments,
+} from './plane.ts';
+import type { Box, Size, XY } from './spaces.ts';
+
+/** A tag that wants a place on the stage, everything in screen pixels. */
+export interface TagWish {
+  readonly id: string;
+  readonly strokes: readonly Stroke[];
+  readonly size: Size;
+  /** Where the mechanic put the tag's middle; null: find a place. */
+  readonly at: XY | null;
+}
+
+export interface TagPlace {
+  readonly id: string;
+  readonly box: Box;
+  /** From the tag's edge to the mark; null where the tag touches its mark. */
+  readonly leader: { readonly from: XY; readonly to: XY } | null;
+}
+
+const edgeMarginPx = 6;
+const tagGapPx = 5;
+const leadersPx = [20, 38, 62, 94, 136];
+/** Where a tag is looked for first: beside and off the level, as a hand would hang it. */
+const directions: readonly XY[] = [
+  { x: 1, y: 0.8 },
+  { x: 1, y: -0.8 },
+  { x: -1, y: 0.8 },
+  { x: -1, y: -0.8 },
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+  { x: 0, y: -1 },
+  { x: 0, y: 1 },
+];
+const touchingPx = 4;
+
+/**
+ * Places tags in the order given: inside the stage, clear of one another, of their own mark and, where it can be, of
+ * other marks. A mark that the stage does not show gets no tag. In a crowd the least bad place is taken, so every
+ * visible mark keeps its number.
+ */
+export function placeTags(wishes: readonly TagWish[], stage: Box, taken: readonly Box[] = []): Map<string, TagPlace> {
+  const crowd = new Crowd();
+  for (const box of taken) crowd.add(box);
+  const room = grownBox(stage, -edgeMarginPx);
+  const marks = new Crowd();
+  const visible = wishes.flatMap((wish) => {
+    const box = visibleBox(wish.strokes, stage);
+    if (!box) return [];
+    marks.add(box);
+    return [{ wish, box }];
+  });
+  const places = new Map<string, TagPlace>();
+  for (const { wish, box } of visible) {
+    const found = wish.at
+      ? pushedInside(boxAround(wish.at, wish.size), room)
+      : bestPlace(wish, box, room, crowd, marks);
+    crowd.add(grownBox(found, tagGapPx));
+    places.set(wish.id, { id: wish.id, box: found, leader: leaderBetween(found, wish.strokes) });
+  }
+  return places;
+}
+
+function bestPlace(wish: TagWish, mark: Box, room: Box, crowd: Crowd, marks: Crowd): Box {
+  let best: { box: Box; cost: number } | null = null;
+  let order = 0;
+  for (const box of candidates(wish, mark)) {
+    order += 1;
+    const inside = pushedInside(box, room);
+    let cost = order;
+    if (!boxHolds(room, box)) cost += 400;
+    cost += 1000 * crowd.overlapping(inside);
+    if (meetsStrokes(inside, wish.strokes)) cost += 600;
+    // One meeting is the mark's own box, which the strokes judge better.
+    cost += 40 * Math.max(0, marks.overlapping(inside) - (boxesMeet(inside, mark) ? 1 : 0));
+    if (!best || cost < best.cost) best = { box: inside, cost };
+    if (cost === order) break;
+  }
+  return best?.box ?? pushedInside(boxAround({ x: mark.left, y: mark.top }, wish.size), room);
+}
+
+function* candidates({ size, strokes }: TagWish, mark: Box): Generator<Box> {
+  const centre = { x: (mark.left + mark.right) / 2, y: (mark.top + mark.bottom) / 2 };
+  const reach = { x: (mark.right - mark.left + size.width) / 2, y: (mark.bottom - mark.top + size.height) / 2 };
+  for (const leader of leadersPx) {
+    for (const { x, y } of directions) {
+      const slant = x !== 0 && y !== 0 ? 0.7 : 1;
+      yield boxAround(
+        { x: centre.x + x * (reach.x + leader * slant), y: centre.y + y * (reach.y + leader * slant) },
+        size,
+      );
+    }
+  }
+  // A mark larger than the stage leaves no room around it: hang the tag off a point of its line.
+  for (const stroke of strokes) {
+    const every = Math.max(1, Math.ceil(stroke.points.length / 8));
+    for (let index = 0; index < stroke.points.length; index += every) {
+      const point = stroke.points[index];
+      if (!point) continue;
+      for (const { x, y } of directions) {
+        yield boxAround({ x: point.x + x * (size.width / 2 + 16), y: point.y + y * (size.height / 2 + 16) }, size);
+      }
+    }
+  }
+}
+
+function boxAround(centre: XY, { width, height }: Size): Box {
+  return {
+    left: centre.x - width / 2,
+    top: centre.y - height / 2,
+    right: centre.x + width / 2,
+    bottom: centre.y + height / 2,
+  };
+}
+
+function pushedInside(box: Box, room: Box): Box {
+  const dx = Math.max(room.left - box.left, Math.min(0, room.right - box.right));
+  const dy = Math.max(room.top - box.top, Math.min(0, room.bottom - box.bottom));
+  return { left: box.left + dx, top: box.top + dy, right: box.right + dx, bottom: box.bottom + dy };
+}
+
+function visibleBox(strokes: readonly Stroke[], stage: Box): Box | null {
+  const whole = boundingBox(strokes.flatMap((stroke) => stroke.points));
+  if (!whole || !boxesMeet(whole, stage)) return null;
+  if (!boxHolds(stage, whole) && !meetsStrokes(stage, strokes)) return null;
+  return {
+    left: Math.max(whole.left, stage.left),
+    top: Math.max(whole.top, stage.top),
+    right: Math.min(whole.right, stage.right),
+    bottom: Math.min(whole.bottom, stage.bottom),
+  };
+}
+
+function meetsStrokes(box: Box, strokes: readonly Stroke[]): boolean {
+  for (const stroke of strokes) {
+    for (const [a, b] of segments(stroke.points, stroke.closed)) if (segmentMeetsBox(a, b, box)) return true;
+  }
+  return false;
+}
+
+function leaderBetween(box: Box, strokes: readonly Stroke[]): TagPlace['leader'] {
+  const centre = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  let to: XY | null = null;
+  for (const stroke of strokes) {
+    const candidate = nearestOnChain(centre, stroke.points, stroke.closed);
+    if (!to || distance(candidate, centre) < distance(to, centre)) to = candidate;
+  }
+  if (!to) return null;
+  const share = Math.max(
+    Math.abs(to.x - centre.x) / ((box.right - box.left) / 2),
+    Math.abs(to.y - centre.y) / ((box.bottom - box.top) / 2),
+  );
+  if (share <= 1) return null;
+  const from = { x: centre.x + (to.x - centre.x) / share, y: centre.y + (to.y - centre.y) / share };
+  return distance(from, to) < touchingPx ? null : { from, to };
+}
+
+/** Boxes found by neighbourhood, so that hundreds of tags do not each ask every other. */
+class Crowd {
+  private readonly cells = new Map<string, Set<Box>>();
+
+  add(box: Box): void {
+    for (const key of cellKeys(box)) {
+      const cell = this.cells.get(key) ?? new Set();
+      cell.add(box);
+      this.cells.set(key, cell);
+    }
+  }
+
+  overlapping(box: Box): number {
+    const met = new Set<Box>();
+    for (const key of cellKeys(box)) {
+      for (const other of this.cells.get(key) ?? []) if (boxesMeet(box, other)) met.add(other);
+    }
+    return met.size;
+  }
+}
+
+const cellPx = 96;
+
+function* cellKeys(box: Box): Generator<string> {
+  for (let column = Math.floor(box.left / cellPx); column <= Math.floor(box.right / cellPx); column++) {
+    for (let row = Math.floor(box.top / cellPx); row <= Math.floor(box.bottom / cellPx); row++)
+      yield `${column}:${row}`;
+  }
+}
