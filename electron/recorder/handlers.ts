@@ -6,6 +6,7 @@ import { markHandlers } from './marks/handlers.ts';
 import { photoHandlers } from './photos/handlers.ts';
 import { readingHandlers } from './readings/handlers.ts';
 import { reportHandlers } from './reports/handlers.ts';
+import { scenarioHandlers } from './scenario/handlers.ts';
 import { shopHandlers } from './shop/handlers.ts';
 import { visitHandlers } from './visits/handlers.ts';
 
@@ -20,4 +21,5 @@ export const handlers: Handlers = {
   ...readingHandlers,
   ...reportHandlers,
   ...journalHandlers,
+  ...scenarioHandlers,
 };

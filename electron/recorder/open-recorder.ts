@@ -145,8 +145,9 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
       emit({ event: 'damage', what });
     },
     close: async () => {
-      await Promise.allSettled(running);
+      // Closing the services stops what still runs; it is waited for before the database goes.
       await closeServices();
+      await Promise.allSettled(running);
       sqlite.close();
       letGo();
     },

@@ -5,6 +5,7 @@ import { machineOperations } from './machines.ts';
 import type { Operation } from './operation.ts';
 import { readingOperations } from './readings.ts';
 import { reportOperations } from './reports.ts';
+import { scenarioOperations } from './scenario.ts';
 import { shellOperations } from './shell.ts';
 import { shopOperations } from './shop.ts';
 import { markOperations, shotOperations } from './shots.ts';
@@ -21,6 +22,7 @@ export const operations = {
   ...readingOperations,
   ...reportOperations,
   ...journalOperations,
+  ...scenarioOperations,
   ...shellOperations,
 };
 

@@ -1,6 +1,6 @@
 import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
-import { findDefect } from '../../../shared-lib/defects/index.ts';
 import type { Quantity } from '../../../shared-lib/model/quantity.ts';
+import { quantityKind } from '../../../shared-lib/quantities/dictionary.ts';
 import { readQuantity } from '../../../shared-lib/quantities/read-quantity.ts';
 import type { Tables } from '../database/tables.ts';
 import type { Columns } from '../journal/record-writer.ts';
@@ -12,14 +12,12 @@ type Row = Tables['finding'];
 export const mergeQuantities = (
   there: Readonly<Record<string, Quantity>>,
   typed: NonNullable<Input['quantities']>,
-  defect: string | null,
 ): Record<string, Quantity> => {
-  const units = new Map(findDefect(defect)?.quantities.map(({ id, unit }) => [id, unit]) ?? []);
   const merged: Record<string, Quantity> = { ...there };
   for (const [id, quantity] of Object.entries(typed)) {
     if (quantity === null) delete merged[id];
     else {
-      const read = readQuantity(quantity.typed, units.get(id) ?? '', quantity.origin);
+      const read = readQuantity(quantity.typed, quantityKind(id)?.unit ?? '', quantity.origin);
       merged[id] = quantity.how === undefined ? read : { ...read, how: quantity.how };
     }
   }
@@ -39,7 +37,7 @@ const flagOf = (value: boolean | undefined): 0 | 1 | undefined => (value === und
 /** The columns that an input names. Locations live in their own table. */
 export const findingColumns = (
   input: Input,
-  before: { readonly quantities: Readonly<Record<string, Quantity>>; readonly defect: string | null },
+  before: { readonly quantities: Readonly<Record<string, Quantity>> },
 ): Columns<'finding'> => ({
   kind: input.kind,
   defect: input.defect,
@@ -49,7 +47,7 @@ export const findingColumns = (
   quantities:
     input.quantities &&
     JSON.stringify(
-      mergeQuantities(before.quantities, input.quantities, input.defect === undefined ? before.defect : input.defect),
+      mergeQuantities(before.quantities, input.quantities),
     ),
   ...(input.safety === undefined ? {} : safetyColumns(input.safety)),
   urgency: input.urgency,

@@ -45,7 +45,7 @@ export const findingHandlers: Handlers = {
       const id = context.newId();
       const number = trackOf === undefined ? nextNumber(context.db, visit.machine_id) : again(context, trackOf).number;
       writer.insert('finding', { ...emptyFinding(id, visitId, number, context.clock()), track_of: trackOf ?? null });
-      writer.update('finding', id, findingColumns(fields, { quantities: {}, defect: null }));
+      writer.update('finding', id, findingColumns(fields, { quantities: {} }));
       setPlaces(context, writer, id, fields.locations ?? [], layout);
       if (markId !== undefined) {
         writer.update('mark', markId, { finding_id: id });

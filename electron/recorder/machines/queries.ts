@@ -149,3 +149,6 @@ export const placesOf = (db: ReadableDb, machineId: string): string[] => {
     ),
   ];
 };
+
+export const machineBySerial = (db: ReadableDb, kind: string, serial: string) =>
+  db.first(build.selectFrom('machine').select('id').where('kind', '=', kind).where('serial', '=', serial));

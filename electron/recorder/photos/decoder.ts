@@ -19,6 +19,8 @@ export interface DecoderLimits {
   readonly mostBytes: number;
   /** Resident memory above which an idle child is replaced: WebAssembly never gives memory back. */
   readonly restBytes: number;
+  /** An idle child is ended after this long. */
+  readonly idleMs: number;
   readonly childModule: string;
 }
 
@@ -28,6 +30,7 @@ export const usualLimits: DecoderLimits = {
   copyMs: 30_000,
   mostBytes: 1_250_000_000,
   restBytes: 600_000_000,
+  idleMs: 60_000,
   childModule: join(import.meta.dirname, 'decode', 'child.ts'),
 };
 
@@ -51,7 +54,7 @@ const errorOf = (refusal: Refusal, name: string): AppError => {
   return new AppError(code, code === 'disk-full' ? {} : { name, ...details });
 };
 
-type GaveUp = 'time' | 'memory' | 'crash' | 'stopped';
+type GaveUp = 'time' | 'memory' | 'crash' | 'stopped' | 'no-start';
 
 /** One forked process, busy with at most one job. */
 class DecodingChild {
@@ -60,6 +63,7 @@ class DecodingChild {
   readonly #ready: Promise<void>;
   #gaveUp: GaveUp | null = null;
   #settle: ((answer: JobAnswer | GaveUp) => void) | null = null;
+  #idleClock: NodeJS.Timeout | undefined;
   gone = false;
 
   constructor(limits: DecoderLimits) {
@@ -76,15 +80,20 @@ class DecodingChild {
     this.#ready = new Promise((resolve) => {
       ready = resolve;
     });
+    let isStarted = false;
     this.#process.on('message', (message: FromChild) => {
-      if (message.kind === 'ready') ready();
-      else this.#settle?.(message.answer);
+      if (message.kind === 'ready') {
+        isStarted = true;
+        ready();
+      } else this.#settle?.(message.answer);
     });
     const ended = (signal: NodeJS.Signals | null): void => {
       this.gone = true;
+      clearTimeout(this.#idleClock);
+      // A child that never came up says nothing of the photo. V8 aborts when its own heap is full.
+      this.#gaveUp ??= isStarted ? (signal === 'SIGABRT' ? 'memory' : 'crash') : 'no-start';
       ready();
-      // V8 aborts when its own heap is full.
-      this.#settle?.(this.#gaveUp ?? (signal === 'SIGABRT' ? 'memory' : 'crash'));
+      this.#settle?.(this.#gaveUp);
     };
     this.#process.on('exit', (_code, signal) => ended(signal));
     this.#process.on('error', () => ended(null));
@@ -95,6 +104,7 @@ class DecodingChild {
   #rest(): void {
     this.#process.unref();
     this.#process.channel?.unref();
+    this.#idleClock = setTimeout(() => this.end('stopped'), this.#limits.idleMs).unref();
   }
 
   end(reason: GaveUp): void {
@@ -107,11 +117,12 @@ class DecodingChild {
   }
 
   async run(job: Job, capMs: number, signal?: AbortSignal): Promise<JobAnswer | GaveUp> {
+    clearTimeout(this.#idleClock);
     this.#process.ref();
     this.#process.channel?.ref();
     const onAbort = (): void => this.end('stopped');
     signal?.addEventListener('abort', onAbort, { once: true });
-    const starting = setTimeout(() => this.end('time'), startMs);
+    const starting = setTimeout(() => this.end('no-start'), startMs);
     await this.#ready;
     clearTimeout(starting);
     const clock = setTimeout(() => this.end('time'), capMs);
@@ -121,7 +132,7 @@ class DecodingChild {
     try {
       return await new Promise<JobAnswer | GaveUp>((resolve) => {
         this.#settle = resolve;
-        if (this.gone) resolve(this.#gaveUp ?? 'crash');
+        if (this.gone) resolve(this.#gaveUp ?? 'no-start');
         else this.#process.send({ job } satisfies ToChild, () => {});
       });
     } finally {
@@ -208,6 +219,7 @@ export class Decoder {
     if (answer === 'time' || answer === 'memory') throw new AppError('photo-decoder-gave-up', { name, reason: answer });
     if (answer === 'crash') throw new AppError('photo-damaged', { name, why: 'decoder-crashed' });
     if (answer === 'stopped') throw new AppError('recorder-stopped', {});
+    if (answer === 'no-start') throw new Error('the decoding child did not start');
     if (answer.ok) return answer.taken;
     if ('refusal' in answer) throw errorOf(answer.refusal, name);
     throw new Error(answer.fault);

@@ -1,4 +1,4 @@
-import type { Shot } from '../../../shared-lib/model/shot.ts';
+import type { Original, Shot } from '../../../shared-lib/model/shot.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 
@@ -28,6 +28,17 @@ export const rowToShot = (row: ShotRow): Shot => ({
   binned: row.binned === 1,
 });
 
+const rowToOriginal = (row: Tables['original']): Original => ({
+  digest: row.digest,
+  byteLength: row.byte_length,
+  mediaType: row.media_type,
+  width: row.width,
+  height: row.height,
+  orientation: row.orientation,
+  camera: row.camera,
+  remark: row.remark,
+});
+
 const shots = build
   .selectFrom('shot')
   .innerJoin('original', 'original.digest', 'shot.digest')
@@ -42,3 +53,40 @@ export const shotById = (db: ReadableDb, id: string): Shot | undefined => {
   const row = db.first(shots.where('shot.id', '=', id));
   return row && rowToShot(row);
 };
+
+export const originalByDigest = (db: ReadableDb, digest: string): Original | undefined => {
+  const row = db.first(build.selectFrom('original').selectAll().where('digest', '=', digest));
+  return row && rowToOriginal(row);
+};
+
+export const lastSequence = (db: ReadableDb, visitId: string): number =>
+  db.first(
+    build
+      .selectFrom('shot')
+      .select(({ fn }) => fn.max<number | null>('sequence').as('last'))
+      .where('visit_id', '=', visitId),
+  )?.last ?? 0;
+
+/** The shot of a visit that shows the same bytes, one that is not in the bin first. */
+export const shotOfDigest = (db: ReadableDb, visitId: string, digest: string): Tables['shot'] | undefined =>
+  db.first(
+    build
+      .selectFrom('shot')
+      .selectAll()
+      .where('visit_id', '=', visitId)
+      .where('digest', '=', digest)
+      .orderBy('binned')
+      .orderBy('sequence')
+      .limit(1),
+  );
+
+/** A visit's shots by one camera; those without a camera's name when it is null. */
+export const shotsOfCamera = (db: ReadableDb, visitId: string, camera: string | null): Tables['shot'][] =>
+  db.all(
+    build
+      .selectFrom('shot')
+      .selectAll()
+      .where('visit_id', '=', visitId)
+      .where('camera', camera === null ? 'is' : '=', camera)
+      .orderBy('sequence'),
+  );

@@ -37,7 +37,7 @@ export const isReadableKind = (kind: Kind): kind is ReadableKind => Object.hasOw
 export const sniffLength = 65_536;
 
 const latin = (head: Uint8Array, from: number, to: number): string =>
-  Buffer.from(head.buffer, head.byteOffset, head.byteLength).latin1Slice(from, to);
+  Buffer.from(head.buffer, head.byteOffset, head.byteLength).toString('latin1', from, to);
 
 /** Signatures at the very start. Sources: each format's own specification (ISO 10918-1, ISO 15948, TIFF 6.0, RFC 9649 ...). */
 const signatures: readonly (readonly [Kind, string])[] = [

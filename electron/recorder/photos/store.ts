@@ -17,6 +17,7 @@ export interface Incoming {
 }
 
 const chunkBytes = 1 << 20;
+const abandonedAfterMs = 3_600_000;
 const isDigest = (text: string): boolean => /^[0-9a-f]{64}$/.test(text);
 
 /** A path part made of a digest and of nothing else. @throws Error for anything that is not a digest: names never become paths. */
@@ -31,35 +32,37 @@ const shelf = (digest: string): string => {
  * whole bytes that are on the disk.
  */
 export class PhotoStore {
-  readonly folder: string;
+  readonly #data: string;
   readonly #originals: string;
   readonly #incoming: string;
   readonly #derivatives: string;
+  readonly #making: string;
   /** Two copies of one photo offered together must not race for one name. */
   readonly #keeping = new Map<string, Promise<unknown>>();
 
-  private constructor(dataFolder: string) {
-    this.folder = dataFolder;
+  #readyForOriginals: Promise<void> | null = null;
+
+  constructor(dataFolder: string) {
+    this.#data = dataFolder;
     this.#originals = join(dataFolder, 'originals');
     this.#incoming = join(this.#originals, 'incoming');
     this.#derivatives = join(dataFolder, 'derivatives');
+    this.#making = join(this.#derivatives, 'making');
   }
 
-  /** Opens the store and clears away copies that a sudden end left half done. */
-  static async open(dataFolder: string): Promise<PhotoStore> {
-    const store = new PhotoStore(dataFolder);
-    try {
-      await mkdir(store.#incoming, { recursive: true });
-      await mkdir(join(store.#derivatives, 'making'), { recursive: true });
-      await syncFolder(dataFolder);
-      await syncFolder(store.#originals);
-      for (const folder of [store.#incoming, join(store.#derivatives, 'making')]) {
-        for (const name of await readdir(folder)) await rm(join(folder, name), { force: true });
-      }
-    } catch (cause) {
-      throw refusedWriting(cause);
+  /** Makes the folders and clears away what a sudden end left half done. Only the folder's one writer comes here. */
+  async #prepare(): Promise<void> {
+    await mkdir(this.#incoming, { recursive: true });
+    await mkdir(this.#making, { recursive: true });
+    await syncFolder(this.#data);
+    await syncFolder(this.#originals);
+    for (const name of await readdir(this.#incoming)) await rm(join(this.#incoming, name), { force: true });
+    for (const name of await readdir(this.#making)) {
+      const path = join(this.#making, name);
+      const about = await stat(path).catch(() => null);
+      // A reader beside the writer may be making one this moment.
+      if (about && Date.now() - about.mtimeMs > abandonedAfterMs) await rm(path, { force: true });
     }
-    return store;
   }
 
   originalPath(digest: string): string {
@@ -75,8 +78,13 @@ export class PhotoStore {
   }
 
   /** A free name for a derivative in the making, on the same file system as its later place. */
-  makingPath(): string {
-    return join(this.#derivatives, 'making', randomUUID());
+  async makingPath(): Promise<string> {
+    try {
+      await mkdir(this.#making, { recursive: true });
+    } catch (cause) {
+      throw refusedWriting(cause);
+    }
+    return join(this.#making, randomUUID());
   }
 
   /** Moves a finished derivative to its place. Not synced: what a power cut spoils is found out and made again. */
@@ -100,6 +108,8 @@ export class PhotoStore {
     const path = join(this.#incoming, `${randomUUID()}.part`);
     let out: FileHandle | undefined;
     try {
+      this.#readyForOriginals ??= this.#prepare();
+      await this.#readyForOriginals;
       out = await open(path, 'wx', 0o600);
       const hash = createHash('sha256');
       let byteLength = 0;

@@ -123,13 +123,15 @@ export const takeIn = async (
 ): Promise<TakenIn> => {
   signal?.throwIfAborted();
   const { incoming, kind } = await receive(store, source, name, signal);
-  const made = { thumbPath: store.makingPath(), screenPath: store.makingPath() };
+  const made: string[] = [];
   try {
-    const job = { kind: 'take', path: incoming.path, picture: kind, ...made } as const;
+    const [thumbPath, screenPath] = [await store.makingPath(), await store.makingPath()];
+    made.push(thumbPath, screenPath);
+    const job = { kind: 'take', path: incoming.path, picture: kind, thumbPath, screenPath } as const;
     const taken: Taken | null = await decoder.run(job, name, signal);
     if (!taken) throw new Error('the decoder answered without what it found');
     const { takenLocal, takenZoneOffsetMin, ...picture } = taken;
-    const alreadyThere = await keepTaken(store, incoming, made);
+    const alreadyThere = await keepTaken(store, incoming, { thumbPath, screenPath });
     const { digest, byteLength } = incoming;
     return {
       original: { digest, byteLength, mediaType: readableKinds[kind], ...picture },
@@ -138,7 +140,7 @@ export const takeIn = async (
     };
   } catch (cause) {
     await store.discard(incoming);
-    for (const path of Object.values(made)) await rm(path, { force: true });
+    for (const path of made) await rm(path, { force: true });
     throw cause;
   }
 };

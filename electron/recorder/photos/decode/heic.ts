@@ -1,5 +1,4 @@
 import { readFile } from 'node:fs/promises';
-import libheif from 'libheif-js/wasm-bundle';
 import { damaged } from './job.ts';
 import type { Size } from './orientation.ts';
 
@@ -15,6 +14,8 @@ export interface RawPicture extends Size {
  */
 export const decodeHeic = async (path: string, stated: Size): Promise<RawPicture> => {
   const bytes = await readFile(path);
+  // Loaded with the first HEIC: a shop whose cameras write JPEG never pays for it.
+  const { default: libheif } = await import('libheif-js/wasm-bundle.js');
   await libheif.ready;
   const decoder = new libheif.HeifDecoder();
   const pictures = decoder.decode(bytes);

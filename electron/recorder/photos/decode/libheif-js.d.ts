@@ -1,5 +1,5 @@
 /** The part of libheif's JavaScript binding that is used here; the package brings no types. */
-declare module 'libheif-js/wasm-bundle' {
+declare module 'libheif-js/wasm-bundle.js' {
   interface HeifImage {
     get_width(): number;
     get_height(): number;

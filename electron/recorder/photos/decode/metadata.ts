@@ -9,12 +9,13 @@ export interface CameraFacts {
   readonly camera: string | null;
 }
 
-type Tags = ReturnType<typeof ExifReader.load>;
+type Tags = Readonly<Record<string, { value?: unknown } | undefined>>;
 
 const tagText = (tags: Tags, name: string): string => {
-  const tag = (tags as Readonly<Record<string, { value?: unknown } | undefined>>)[name];
+  const tag = tags[name];
   const value = Array.isArray(tag?.value) ? tag.value[0] : tag?.value;
-  return typeof value === 'string' ? value : '';
+  // The reader writes this where a value lies outside the file.
+  return typeof value === 'string' && value !== '<faulty value>' ? value : '';
 };
 
 /** One line of plain text: control, formatting and unassigned code points go, what is left is cut to a sane length. */
@@ -63,10 +64,11 @@ const wantedTags = ['Make', 'Model', ...times.flat(), 'SubfileType', dngVersion]
 
 const loadTags = (exif: Uint8Array): Tags | null => {
   // JPEG and PNG readers hand the block over with its APP1 name; the reader wants the TIFF structure in it.
-  const named = Buffer.from(exif.buffer, exif.byteOffset, exif.byteLength).latin1Slice(0, 6) === 'Exif\0\0';
+  const named = exif.length > 6 && Buffer.from(exif.buffer, exif.byteOffset, 6).toString('latin1') === 'Exif\0\0';
   const tiff = named ? exif.subarray(6) : exif;
   try {
-    return ExifReader.load(tiff.slice().buffer as ArrayBuffer, {
+    const bytes = Buffer.from(tiff.buffer, tiff.byteOffset, tiff.byteLength);
+    return ExifReader.load(bytes, {
       includeTags: { exif: wantedTags },
       includeUnknown: true,
     });
@@ -90,7 +92,7 @@ export const cameraFacts = (exif: Uint8Array | null): CameraFacts => {
 
 /** Whether a TIFF is a camera's raw file, whose first picture is only a small preview. @param tiff  the whole file */
 export const isCameraRaw = (tiff: Uint8Array): boolean => {
-  const tags = loadTags(tiff) as Readonly<Record<string, { value?: unknown } | undefined>> | null;
+  const tags = loadTags(tiff);
   if (!tags) return false;
   // TIFF 6.0, tag 254: bit 0 says 'a reduced-resolution version of another image in this file'.
   return tags[`undefined-${dngVersion}`] !== undefined || (Number(tags.SubfileType?.value ?? 0) & 1) === 1;

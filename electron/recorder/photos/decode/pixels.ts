@@ -92,7 +92,7 @@ export const readPixels = async (
       return null;
     });
     // A header that claims more rows than there are passes for bit rot otherwise.
-    if (picture && !(isDamaged && flatFootShare(picture) > 0.1)) return { picture, isDamaged };
+    if (picture && !(isDamaged && kind === 'jpeg' && flatFootShare(picture) > 0.1)) return { picture, isDamaged };
   }
   throw damaged(kind === 'jpeg' || kind === 'png' ? 'cut-off' : 'not-decodable', lastCause);
 };

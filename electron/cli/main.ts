@@ -1,0 +1,26 @@
+import { Command } from 'commander';
+import { addApply } from './commands/apply.ts';
+import { addCheck } from './commands/check.ts';
+import { addDemo } from './commands/demo.ts';
+import { addExtract } from './commands/extract.ts';
+import { addImport } from './commands/import.ts';
+import { addList } from './commands/list.ts';
+import { addReport } from './commands/report.ts';
+import { addStanding } from './commands/standing.ts';
+import { exitCodes } from './exit-codes.ts';
+
+const program = new Command('wm')
+  .description('Witness Mark without its window: the same recorder, driven by commands.')
+  .addHelpText(
+    'after',
+    `\nEnds with ${exitCodes.done} when done, ${exitCodes.refused} when refused (the reason is printed), ${exitCodes.usage} for words it does not know,\n${exitCodes.partly} when done in part (some files refused, or a check found something), ${exitCodes.held} when another program holds the folder.`,
+  )
+  .exitOverride();
+
+for (const add of [addDemo, addList, addImport, addReport, addStanding, addApply, addCheck, addExtract]) add(program);
+
+// Help and version also end by this way; only a usage error keeps a code other than 0.
+program.parseAsync().catch((error: { code?: string; exitCode?: number }) => {
+  if (typeof error.code !== 'string' || !error.code.startsWith('commander.')) throw error;
+  process.exitCode = error.exitCode === 0 ? exitCodes.done : exitCodes.usage;
+});

@@ -1,0 +1,235 @@
+import { join } from 'node:path';
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { OfferedFile } from '../../../shared-lib/contract/shots.ts';
+import { defectOf } from '../../../shared-lib/defects/index.ts';
+import type { ResultLine } from '../../../shared-lib/model/reading.ts';
+import type { Scenario } from '../../../shared-lib/scenario/scenario.ts';
+import type { Context } from '../context.ts';
+import { takeIntoVisit } from '../photos/run-import.ts';
+import { withTestPicture } from '../photos/test-picture.ts';
+
+type ScenarioVisit = Scenario['visits'][number];
+type ScenarioFinding = NonNullable<ScenarioVisit['findings']>[number];
+type ScenarioReading = NonNullable<ScenarioVisit['readings']>[number];
+type ScenarioShot = NonNullable<ScenarioVisit['shots']>[number];
+
+export interface Applying {
+  readonly context: Context;
+  readonly folder: string;
+  readonly machineId: string;
+  readonly personIds: ReadonlyMap<string, string>;
+  readonly meterIds: ReadonlyMap<string, string>;
+  readonly applied: {
+    readonly visits: Map<string, string>;
+    readonly findings: Map<string, string>;
+    readonly leftOut: Set<string>;
+  };
+}
+
+const text = (value: string | number): string => String(value);
+
+const takenOrThrow = (file: OfferedFile | undefined): string => {
+  if (file?.accepted) return file.shotId;
+  throw file ? new AppError(file.error.code, { ...file.error.details }) : new Error('no file was taken in');
+};
+
+const openVisit = async (
+  { context, machineId, personIds, meterIds }: Applying,
+  visit: ScenarioVisit,
+): Promise<string> => {
+  const personId = personIds.get(visit.by);
+  const record = await context.call('visit.open', {
+    machineId,
+    date: visit.date,
+    complaint: visit.complaint,
+    use: visit.use,
+    conditions: visit.conditions,
+    ...(personId === undefined ? {} : { personId }),
+    meter: {
+      meterId: meterIds.get(visit.meter.id) ?? null,
+      typed: text(visit.meter.reading),
+      reading: Number.parseFloat(text(visit.meter.reading)),
+      estimate: visit.meter.estimate ?? false,
+    },
+    scope: visit.scope.map(({ item, notExaminedBecause = null, notApplicableBecause = null }) => ({
+      path: item,
+      notExaminedBecause,
+      notApplicableBecause,
+    })),
+  });
+  return record.visit.id;
+};
+
+const findingInput = (finding: ScenarioFinding) => ({
+  kind: finding.kind,
+  defect: finding.defect ?? null,
+  locations: finding.locations,
+  words: finding.words,
+  state: finding.state ?? ('confirmed' as const),
+  methods: finding.methods ?? [],
+  quantities: Object.fromEntries(
+    Object.entries(finding.quantities ?? {}).map(([id, typed]) => [
+      id,
+      { typed: text(typed), origin: finding.origin ?? ('measured' as const) },
+    ]),
+  ),
+  // A none-found and an observation have no judgements; the file then leaves them out.
+  safety: finding.safety === undefined ? null : (finding.safety ?? ('none' as const)),
+  urgency: finding.urgency ?? null,
+  runWorse: finding.runWorse ?? null,
+  damageClass: finding.damageClass ?? null,
+  facts: finding.facts ?? [],
+  notExaminedBecause: finding.notExaminedBecause ?? null,
+  namedConditionDeclinedBecause: finding.namedConditionDeclinedBecause ?? null,
+  loopStart: finding.loopStart ?? false,
+  foundOn: finding.found ?? null,
+  ifLeft: finding.ifLeft ?? '',
+  watchFor: finding.watchFor ?? '',
+  action: finding.action ?? null,
+  actionWords: finding.actionWords ?? '',
+  doNotOperate: finding.doNotOperate ?? false,
+  doNotRun: finding.doNotRun ?? false,
+});
+
+const resultLine = (result: ScenarioReading['results'][number]): ResultLine => ({
+  of: result.of,
+  // Where a published standard's result stands beside the approximation, the standard is the basis of the verdict.
+  value: result.standard !== undefined ? text(result.standard) : result.value !== undefined ? text(result.value) : null,
+  seen: result.seen ?? null,
+  limit: result.limit
+    ? {
+        source: result.limit.source,
+        ...(result.limit.min === undefined ? {} : { min: text(result.limit.min) }),
+        ...(result.limit.max === undefined ? {} : { max: text(result.limit.max) }),
+        ...(result.limit.badBelow === undefined ? {} : { badBelow: text(result.limit.badBelow) }),
+        ...(result.limit.badAbove === undefined ? {} : { badAbove: text(result.limit.badAbove) }),
+        ...(result.limit.page === undefined ? {} : { page: result.limit.page }),
+      }
+    : null,
+  uncertainty: result.u === undefined ? null : text(result.u),
+  uncertaintyFrom: result.uFrom ?? null,
+  verdict: result.verdict,
+});
+
+/** Photos of a visit, with the marks that the file draws on them. */
+const takeShots = async (
+  { context, folder, applied }: Applying,
+  visit: ScenarioVisit,
+  visitId: string,
+  shots: readonly ScenarioShot[],
+) => {
+  const taken = await takeIntoVisit(
+    context,
+    visitId,
+    shots.map(({ file }) => join(folder, file)),
+  );
+  for (const [index, shot] of shots.entries()) {
+    const shotId = takenOrThrow(taken[index]);
+    await context.call('shot.change', {
+      id: shotId,
+      component: shot.component ?? null,
+      caption: shot.caption ?? '',
+      seenFrom: shot.seenFrom ?? '',
+    });
+    for (const mark of shot.marks ?? []) {
+      await context.call('mark.add', {
+        shotId,
+        shape: mark.shape,
+        points: mark.points.map(([x, y]) => ({ x, y })),
+        findingId: mark.finding === undefined ? null : (applied.findings.get(`${visit.id}/${mark.finding}`) ?? null),
+        role: mark.finding === undefined ? 'note' : 'finding',
+      });
+    }
+  }
+};
+
+/** A finding that the file says a photo shows, without naming one, gets a plain labelled test picture with its mark. */
+const takeTestPicture = async (
+  { context }: Applying,
+  visitId: string,
+  findingId: string,
+  finding: ScenarioFinding,
+): Promise<void> => {
+  await withTestPicture(`Test picture: ${finding.words}`, async (path, size) => {
+    const [file] = await takeIntoVisit(context, visitId, [path]);
+    const shotId = takenOrThrow(file);
+    await context.call('shot.change', { id: shotId, component: finding.locations[0]?.split('@')[0] ?? null });
+    const shape = defectOf(finding.defect ?? null)?.mark ?? 'point';
+    const at = (x: number, y: number) => ({ x: x * size.width, y: y * size.height });
+    const corners = [at(0.3, 0.4), at(0.7, 0.55), at(0.5, 0.7)];
+    const points =
+      shape === 'point' ? corners.slice(0, 1) : shape === 'area' || shape === 'path' ? corners : corners.slice(0, 2);
+    await context.call('mark.add', { shotId, shape, points, findingId });
+  });
+};
+
+const nameWhatIsLeftOut = ({ applied }: Applying, visit: ScenarioVisit): void => {
+  for (const [part, words] of [
+    ['suspicions', 'suspicions and their evidence'],
+    ['steps', 'steps of the work'],
+    ['choices', 'repair choices'],
+    ['decisions', "the owner's decisions"],
+  ] as const) {
+    if ((visit[part] ?? []).length > 0) applied.leftOut.add(words);
+  }
+};
+
+/** One visit of a scenario, in the order a mechanic would enter it: findings, readings, photos, and what shows what. */
+export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Promise<void> => {
+  const { context, applied } = applying;
+  const visitId = await openVisit(applying, visit);
+  applied.visits.set(visit.id, visitId);
+  const idOf = (id: string): string => {
+    const found = applied.findings.get(`${visit.id}/${id}`);
+    if (found === undefined) throw new AppError('not-found', { record: 'finding', id });
+    return found;
+  };
+  for (const finding of visit.findings) {
+    const trackOf = finding.track === undefined ? undefined : applied.findings.get(finding.track);
+    const added = await context.call('finding.add', {
+      visitId,
+      ...findingInput(finding),
+      ...(trackOf === undefined ? {} : { trackOf }),
+    });
+    applied.findings.set(`${visit.id}/${finding.id}`, added.id);
+  }
+  for (const finding of visit.findings) {
+    for (const link of finding.leadsTo ?? []) {
+      const { id, certainty = 'suspected', evidence = [] } = typeof link === 'string' ? { id: link } : link;
+      await context.call('finding.link', {
+        fromId: idOf(finding.id),
+        toId: idOf(id),
+        certainty,
+        evidence: evidence.join(', '),
+      });
+    }
+  }
+  const readingIds = new Map<string, string>();
+  for (const reading of visit.readings ?? []) {
+    const asText = (values: Record<string, string | number> = {}) =>
+      Object.fromEntries(Object.entries(values).map(([id, value]) => [id, text(value)]));
+    const recorded = await context.call('reading.record', {
+      visitId,
+      sheet: reading.sheet,
+      at: reading.at,
+      inputs: asText(reading.inputs),
+      conditions: asText(reading.conditions),
+      remark: reading.remark ?? '',
+      results: reading.results.map(resultLine),
+    });
+    readingIds.set(reading.id, recorded.id);
+  }
+  const shots = visit.shots ?? [];
+  await takeShots(applying, visit, visitId, shots);
+  const shownOnShots = new Set(shots.flatMap(({ marks = [] }) => marks.flatMap(({ finding }) => finding ?? [])));
+  for (const finding of visit.findings) {
+    for (const by of finding.shownBy ?? []) {
+      const readingId = readingIds.get(by);
+      if (readingId !== undefined) await context.call('finding.showBy', { findingId: idOf(finding.id), readingId });
+      if (by === 'photo' && !shownOnShots.has(finding.id))
+        await takeTestPicture(applying, visitId, idOf(finding.id), finding);
+    }
+  }
+  if (visit.left) await context.call('visit.change', { id: visitId, leftAtMs: Date.parse(`${visit.date}T16:00:00Z`) });
+  nameWhatIsLeftOut(applying, visit);
+};
