@@ -65,7 +65,7 @@ function clampAxis(offset: number, scale: number, photoLength: number, stageLeng
   const over = length - stageLength;
   const half = scale / 2;
   if (over <= 0) return -over / 2 + half;
-  const rim = Math.min(rimPx, over / 2);
+  const rim = Math.min(rimPx, over / 2, stageLength / 2);
   return Math.min(rim, Math.max(-over - rim, offset - half)) + half;
 }
 

@@ -75,9 +75,11 @@ describe('a line beside a crack', () => {
     fc.assert(
       fc.property(crack, (line) => {
         const beside = offsetCurve(line, 11);
-        for (const at of beside) {
+        for (const [index, at] of beside.entries()) {
           const away = awayFrom(line, at);
-          expect(away).toBeGreaterThanOrEqual(11 * 0.98 - 1e-6);
+          // The ends stay square to their own leg, even where a bend leans over them.
+          const isEnd = index === 0 || index === beside.length - 1;
+          if (!isEnd) expect(away).toBeGreaterThanOrEqual(11 * 0.98 - 1e-6);
           expect(away).toBeLessThanOrEqual(11 / Math.cos(Math.PI / 8) + 1e-6);
         }
       }),
