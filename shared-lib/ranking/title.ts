@@ -1,0 +1,26 @@
+import { defectOf } from '../defects/index.ts';
+import type { Finding } from '../model/finding.ts';
+import type { Layout } from '../model/layout.ts';
+import { speakComponent } from '../parts/speak-component.ts';
+import type { UnitSystem } from '../quantities/units.ts';
+
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is said of it: the defect and its size, what was not looked for or not found, or the mechanic's own words. */
+function saidOf(finding: Finding, system: UnitSystem): string {
+  const defect = defectOf(finding.defect);
+  if (defect === null) return finding.words.trim() === '' ? 'not said what it is' : finding.words.trim();
+  const name = defect.name.toLowerCase();
+  if (finding.state === 'not-examined') return `not examined for ${name}`;
+  if (finding.state === 'none-found') return `${name} not found`;
+  return defect.speak(finding, system);
+}
+
+/** A finding in one short line: `Left boom hose: cover worn 25 mm`, `Exhaust seat, cylinder 3: crack 14 mm`. */
+export function titleOf(finding: Finding, layout: Layout, system: UnitSystem = 'metric'): string {
+  const said = saidOf(finding, system);
+  const [place, ...others] = finding.locations;
+  if (place === undefined) return capitalised(said);
+  const more = others.length === 0 ? '' : `, and ${others.length} more ${others.length === 1 ? 'place' : 'places'}`;
+  return `${speakComponent(place, layout)}${more}: ${said}`;
+}

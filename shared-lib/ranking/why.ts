@@ -1,0 +1,108 @@
+import { damageClassWords } from '../judgement/damage-class.ts';
+import { urgencyWords } from '../judgement/urgency.ts';
+import type { Probability, Severity } from '../model/finding.ts';
+import { namedConditionOf } from './named-conditions/index.ts';
+import type { Ranked } from './rank.ts';
+import type { RankingUse } from './rankable.ts';
+
+export interface WhyContext {
+  readonly use: RankingUse & { readonly exposureHours: number };
+  /** Tag number of a finding of this standing. */
+  readonly numberOf: (id: string) => number | null;
+  readonly notExaminedBecause: string | null;
+  /** It is called confirmed, and what is missing makes it count as suspected. */
+  readonly heldAsSuspected: boolean;
+  /** Tag numbers of the confirmed findings it leads to. */
+  readonly confirmedConsequences: readonly number[];
+}
+
+const harm: Readonly<Record<Severity, string>> = {
+  1: 'could kill or disable somebody',
+  2: 'could maim somebody',
+  3: 'could cost somebody a day of work',
+  4: 'could hurt somebody a little',
+};
+
+const chance: Readonly<Record<Probability, string>> = {
+  A: 'often',
+  B: 'several times',
+  C: 'likely sometime',
+  D: 'unlikely, yet possible,',
+  E: 'hardly to be expected',
+  F: 'no longer',
+};
+
+function harmWords(item: Ranked, hours: number): string {
+  const { safety } = item.finding;
+  if (safety === null || safety === 'none') return 'no risk to people named';
+  return `${harm[safety.severity]}, ${chance[safety.probability]} in ${hours} hours`;
+}
+
+function wordsOfUse({ road, slope, peopleNear }: RankingUse): string {
+  const words = [road ? 'on the road' : '', slope ? 'on slopes' : '', peopleNear ? 'near people' : ''];
+  return words.filter((word) => word !== '').join(', ');
+}
+
+function soonWords(item: Ranked): string {
+  const { urgency, damageClass } = item.finding;
+  if (urgency !== null && urgency <= 3) return `due ${urgencyWords(urgency).within}`;
+  if (urgency === null) return 'how soon it matters is not judged yet';
+  return damageClass === null
+    ? 'what waiting can cost is not judged yet'
+    : `waiting can cost ${damageClassWords(damageClass).sense}`;
+}
+
+function groundWords(item: Ranked, context: WhyContext): string {
+  const { finding } = item;
+  switch (item.ground) {
+    case 'must-be-examined': {
+      const reason = context.notExaminedBecause?.trim() ?? '';
+      return `must be examined before release: nobody has looked${reason === '' ? '' : ` (${reason})`}`;
+    }
+    case 'named':
+      return namedConditionOf(finding.named)?.words ?? 'a do-not-operate condition';
+    case 'safety':
+      return harmWords(item, context.use.exposureHours);
+    case 'critical-in-use':
+      return `${harmWords(item, context.use.exposureHours)}; it works ${wordsOfUse(context.use)}`;
+    case 'running-makes-it-worse':
+      return `running makes it worse, ${soonWords(item)}`;
+    case 'time-or-cost':
+      return soonWords(item);
+    case 'not-judged':
+      return 'not judged yet, so it cannot stand as a note';
+    case 'nothing-more':
+      return 'nothing urgent seen';
+  }
+}
+
+function doubtWords(item: Ranked, context: WhyContext): string {
+  if (context.heldAsSuspected) return 'counts as suspected until it is shown';
+  const { state } = item.finding;
+  if (state === 'not-examined' && item.ground !== 'must-be-examined') return 'not examined';
+  if (state !== 'suspected') return '';
+  if (item.loweredByDoubt) return 'one step lower because it is only suspected';
+  if (context.confirmedConsequences.length > 0) {
+    return `suspected, and it leads to ${listed(context.confirmedConsequences)}, which is certain`;
+  }
+  return item.tier <= 1 ? 'suspected, and so taken for true until proven otherwise' : 'suspected';
+}
+
+const listed = (numbers: readonly number[]): string =>
+  numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+
+/** Why a finding stands where it does, as one sentence a mechanic can read out. */
+export function why(item: Ranked, context: WhyContext): string {
+  const { finding } = item;
+  const parts = [groundWords(item, context), doubtWords(item, context)];
+  const named = namedConditionOf(finding.named);
+  if (named !== null && finding.namedDeclinedBecause !== null) {
+    parts.push(`${named.words}, yet not followed: ${finding.namedDeclinedBecause}`);
+  }
+  const ahead = item.urgencyFrom === null ? null : context.numberOf(item.urgencyFrom);
+  if (ahead !== null) parts.push(`stands before ${ahead}, which it leads to`);
+  if (finding.safety === null && item.ground !== 'not-judged')
+    parts.push('whether it can hurt somebody is not judged yet');
+  const said = parts.filter((part) => part !== '').join('; ');
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${said.endsWith('.') ? '' : '.'}`;
+}
