@@ -105,6 +105,8 @@ export interface Component {
   readonly name: string;
   /** For all of them, where an `s` at the end will not do. */
   readonly plural?: string;
+  /** The name behind a function word: `boom hose`, where alone it is a hydraulic hose. */
+  readonly withFunction?: string;
   readonly counting?: Counting;
   /** Spoken as part of its cylinder (`cylinder 3, exhaust seat`) instead of by its own number (`liner 3`). */
   readonly ofCylinder?: true;
@@ -124,7 +126,5 @@ export interface Component {
   readonly datum?: DepthDatum;
   /** Other words a mechanic may search by. */
   readonly also?: readonly string[];
-  /** Proposed as an item of the inspection at intake: 'each' head on its own, 'all' of them as one item. */
-  readonly scope?: 'each' | 'all';
   readonly parts?: readonly Component[];
 }

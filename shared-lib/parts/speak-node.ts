@@ -53,7 +53,8 @@ function speakFreely(node: LocationNode, component: Component): string {
   const [first, second] = numbers;
   const after = second === undefined ? [first] : [first, `section ${second}`];
   const spokenAfter = after.filter((part) => part !== undefined).join(', ');
-  return [...before, component.name, ...(spokenAfter === '' ? [] : [spokenAfter])].join(' ');
+  const name = functions.length > 0 ? (component.withFunction ?? component.name) : component.name;
+  return [...before, name, ...(spokenAfter === '' ? [] : [spokenAfter])].join(' ');
 }
 
 function speakMain(node: LocationNode, component: Component): string {

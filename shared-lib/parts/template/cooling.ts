@@ -11,7 +11,6 @@ export const cooling: Component = {
       name: 'radiator',
       needs: ['liquid-cooled'],
       classes: ['radiator'],
-      scope: 'all',
       parts: [
         { code: 'TOPT', name: 'top tank', also: ['header tank'] },
         { code: 'CORE', name: 'core', also: ['fins', 'tubes'] },
@@ -25,10 +24,9 @@ export const cooling: Component = {
       name: 'radiator cap',
       needs: ['liquid-cooled'],
       classes: ['pressure-cap'],
-      scope: 'all',
       also: ['pressure cap'],
     },
-    { code: 'FAN', name: 'cooling fan', classes: ['fan-drive'], scope: 'all' },
+    { code: 'FAN', name: 'cooling fan', classes: ['fan-drive'] },
     { code: 'CLUTCH', name: 'fan clutch', plural: 'fan clutches', classes: ['fan-drive'] },
     {
       code: 'BELT',
@@ -36,7 +34,6 @@ export const cooling: Component = {
       single: true,
       counting: { by: 'number' },
       classes: ['fan-drive'],
-      scope: 'all',
       also: ['v-belt'],
     },
     { code: 'SHROUD', name: 'fan shroud', also: ['cowl'] },
@@ -45,7 +42,6 @@ export const cooling: Component = {
       name: 'water pump',
       needs: ['liquid-cooled'],
       classes: ['fan-drive'],
-      scope: 'all',
       also: ['coolant pump'],
     },
     {
@@ -54,7 +50,6 @@ export const cooling: Component = {
       single: true,
       counting: { by: 'number' },
       needs: ['liquid-or-oil-cooled'],
-      scope: 'all',
     },
     {
       code: 'HOSE',
@@ -67,7 +62,6 @@ export const cooling: Component = {
       needs: ['liquid-cooled'],
       clock: 'up',
       datum: 'pump-end',
-      scope: 'all',
       also: ['radiator hose'],
     },
     {
@@ -83,7 +77,6 @@ export const cooling: Component = {
       plural: 'coolant',
       needs: ['liquid-cooled'],
       classes: ['coolant', 'fluid'],
-      scope: 'all',
       also: ['antifreeze', 'water'],
     },
     { code: 'XMSN-CLR', name: 'transmission oil cooler' },

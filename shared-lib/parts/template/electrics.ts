@@ -12,7 +12,6 @@ export const electrics: Component = {
       plural: 'batteries',
       counting: { by: 'number' },
       classes: ['battery'],
-      scope: 'all',
       parts: [
         {
           code: 'ELECTROLYTE',
@@ -28,7 +27,6 @@ export const electrics: Component = {
       name: 'battery cable',
       counting: { by: 'word', words: { pos: 'positive', neg: 'negative' }, numbers: true },
       classes: ['main-cable'],
-      scope: 'all',
       also: ['main cable', 'battery lead', 'starter cable'],
     },
     {
@@ -39,16 +37,15 @@ export const electrics: Component = {
       also: ['battery isolator', 'disconnect'],
     },
     { code: 'SOL', name: 'starter solenoid', classes: ['starter'] },
-    { code: 'STR', name: 'starter', classes: ['starter'], scope: 'all', also: ['starting motor'] },
+    { code: 'STR', name: 'starter', classes: ['starter'], also: ['starting motor'] },
     {
       code: 'GND',
       name: 'ground strap',
       counting: { by: 'number' },
       classes: ['main-cable'],
-      scope: 'all',
       also: ['earth strap', 'ground cable'],
     },
-    { code: 'ALT', name: 'alternator', classes: ['charging'], scope: 'all', also: ['dynamo', 'generator'] },
+    { code: 'ALT', name: 'alternator', classes: ['charging'], also: ['dynamo', 'generator'] },
     { code: 'REG', name: 'voltage regulator', classes: ['charging'] },
     { code: 'FUSE', name: 'fuse', counting: { by: 'number' } },
     {
@@ -57,7 +54,6 @@ export const electrics: Component = {
       plural: 'wiring harnesses',
       single: true,
       counting: { by: 'number' },
-      scope: 'all',
       also: ['loom', 'wires'],
     },
     { code: 'SW', name: 'switch', plural: 'switches', counting: { by: 'number' } },
@@ -75,7 +71,6 @@ export const electrics: Component = {
       counting: { by: 'number' },
       classes: ['interlock'],
       mobile: true,
-      scope: 'all',
       also: ['seat switch', 'seat bar', 'presence switch'],
     },
     {
@@ -83,7 +78,6 @@ export const electrics: Component = {
       name: 'lamp',
       counting: { by: 'number' },
       mobile: true,
-      scope: 'all',
       also: ['light', 'headlight'],
     },
     { code: 'HORN', name: 'horn', mobile: true },

@@ -5,7 +5,6 @@ const head: Component = {
   name: 'cylinder head',
   counting: { by: 'head' },
   classes: ['head'],
-  scope: 'each',
   parts: [
     { code: 'FIRE', name: 'fire face', clock: 'fire', also: ['deck face of the head'] },
     {
@@ -119,7 +118,6 @@ const headGasket: Component = {
   name: 'head gasket',
   counting: { by: 'head' },
   classes: ['head'],
-  scope: 'all',
   parts: [
     {
       code: 'FRING',
@@ -138,7 +136,6 @@ const block: Component = {
   name: 'engine block',
   classes: ['block'],
   silent: true,
-  scope: 'all',
   also: ['crankcase'],
   parts: [
     { code: 'DECK', name: 'block deck', counting: { by: 'head' }, also: ['top deck'] },
@@ -211,7 +208,6 @@ const liner: Component = {
   needs: ['liner'],
   classes: ['engine-internal'],
   datum: 'flange',
-  scope: 'all',
   also: ['sleeve'],
   parts: [
     { code: 'FLG', name: 'flange', also: ['protrusion'] },
@@ -233,7 +229,6 @@ const piston: Component = {
   counting: { by: 'cylinder' },
   classes: ['engine-internal'],
   datum: 'crown',
-  scope: 'all',
   parts: [
     { code: 'CRN', name: 'crown' },
     { code: 'BOWL', name: 'bowl', also: ['combustion bowl'] },
@@ -250,7 +245,6 @@ const rod: Component = {
   counting: { by: 'cylinder' },
   classes: ['engine-internal'],
   clock: 'up',
-  scope: 'all',
   also: ['conrod', 'con rod'],
   parts: [
     { code: 'SMALL', name: 'small-end bush', plural: 'small-end bushes', also: ['little end'] },
@@ -270,7 +264,6 @@ const crank: Component = {
   classes: ['engine-internal'],
   clock: 'up',
   silent: true,
-  scope: 'all',
   parts: [
     { code: 'MJ', name: 'main journal', counting: { by: 'main' }, parts: [fillet] },
     {
@@ -295,7 +288,6 @@ const valveTrain: Component = {
   code: 'VT',
   name: 'valve train',
   silent: true,
-  scope: 'all',
   parts: [
     { code: 'CAMS', name: 'camshaft' },
     { code: 'LOBE', name: 'cam lobe', counting: { by: 'number' } },
@@ -310,7 +302,6 @@ const lubrication: Component = {
   name: 'engine lubrication',
   plural: 'engine lubrication',
   silent: true,
-  scope: 'all',
   also: ['oil system', 'oil pressure'],
   parts: [
     { code: 'PUMP', name: 'oil pump' },
@@ -327,7 +318,6 @@ const air: Component = {
   code: 'AIR',
   name: 'air intake',
   silent: true,
-  scope: 'all',
   parts: [
     { code: 'CLEAN', name: 'air cleaner', also: ['air filter'] },
     { code: 'HOSE', name: 'air intake hose', single: true, counting: { by: 'number' } },
@@ -352,7 +342,6 @@ const exhaust: Component = {
   name: 'exhaust system',
   classes: ['hot-exhaust'],
   silent: true,
-  scope: 'all',
   parts: [
     { code: 'EXHM', name: 'exhaust manifold' },
     { code: 'PIPE', name: 'exhaust pipe' },

@@ -6,7 +6,7 @@ export const frame: Component = {
   plural: 'frame and attachments',
   silent: true,
   parts: [
-    { code: 'RAIL', name: 'frame rail', counting: { by: 'side' }, scope: 'all', also: ['chassis rail'] },
+    { code: 'RAIL', name: 'frame rail', counting: { by: 'side' }, also: ['chassis rail'] },
     { code: 'XMBR', name: 'cross member', counting: { by: 'number' } },
     {
       code: 'LOADERTWR',
@@ -66,7 +66,6 @@ export const frame: Component = {
       name: 'safety sign',
       counting: { by: 'number' },
       classes: ['sign'],
-      scope: 'all',
       also: ['decal', 'warning label'],
     },
   ],
@@ -84,7 +83,6 @@ export const protection: Component = {
       name: 'rollover frame',
       classes: ['rollover-frame'],
       mobile: true,
-      scope: 'all',
       also: ['roll bar', 'rops'],
       parts: [
         { code: 'POST', name: 'post', counting: { by: 'side', corners: true } },
@@ -100,13 +98,12 @@ export const protection: Component = {
       also: ['fops', 'canopy'],
     },
     { code: 'SEAT', name: 'operator seat', notClasses: ['protection'], mobile: true },
-    { code: 'BELTS', name: 'seat belt', classes: ['belt'], mobile: true, scope: 'all' },
+    { code: 'BELTS', name: 'seat belt', classes: ['belt'], mobile: true },
     {
       code: 'GUARD',
       name: 'guard',
       counting: { by: 'number' },
       classes: ['guard'],
-      scope: 'all',
       also: ['cover', 'shield'],
     },
     { code: 'FIRE-EXT', name: 'fire extinguisher', notClasses: ['protection'] },

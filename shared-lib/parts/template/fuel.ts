@@ -6,7 +6,7 @@ export const fuel: Component = {
   classes: ['fuel'],
   silent: true,
   parts: [
-    { code: 'TANK', name: 'fuel tank', classes: ['gas-fuel'], scope: 'all' },
+    { code: 'TANK', name: 'fuel tank', classes: ['gas-fuel'] },
     { code: 'CAPF', name: 'fuel cap' },
     { code: 'STRN', name: 'fuel strainer', also: ['sediment bowl', 'water trap'] },
     { code: 'LIFT', name: 'lift pump', classes: ['fuel-under-pressure'], also: ['feed pump', 'fuel pump'] },
@@ -16,14 +16,12 @@ export const fuel: Component = {
       single: true,
       counting: { by: 'number' },
       classes: ['fuel-under-pressure'],
-      scope: 'all',
     },
     {
       code: 'INJP',
       name: 'injection pump',
       needs: ['diesel'],
       classes: ['fuel-under-pressure'],
-      scope: 'all',
       parts: [
         { code: 'GOV', name: 'governor' },
         { code: 'STOP', name: 'stop control', classes: ['stop-control'], also: ['stop solenoid', 'stop cable'] },
@@ -38,7 +36,6 @@ export const fuel: Component = {
       classes: ['fuel-under-pressure', 'fuel-high-pressure'],
       clock: 'up',
       datum: 'pump-end',
-      scope: 'all',
       also: ['high-pressure line', 'injector pipe'],
     },
     {
@@ -47,7 +44,6 @@ export const fuel: Component = {
       counting: { by: 'cylinder' },
       needs: ['injected'],
       classes: ['fuel-under-pressure', 'fuel-high-pressure'],
-      scope: 'all',
       also: ['nozzle'],
     },
     { code: 'LBK', name: 'leak-back line', needs: ['diesel'], also: ['leak-off', 'spill rail'] },

@@ -3,13 +3,13 @@ import type { Component } from '../component.ts';
 /** A hydraulic cylinder has the same parts wherever it hangs in the tree. */
 export const hydraulicCylinder: Component = {
   code: 'CYL',
-  name: 'cylinder',
+  name: 'hydraulic cylinder',
+  withFunction: 'cylinder',
   counting: { by: 'function' },
   classes: ['load-holding', 'hydraulic-cylinder'],
   clock: 'up',
   datum: 'base-end',
-  scope: 'each',
-  also: ['ram', 'hydraulic cylinder'],
+  also: ['ram'],
   parts: [
     { code: 'BAR', name: 'barrel', also: ['tube'] },
     { code: 'GL', name: 'gland', also: ['head gland', 'packing'] },
@@ -41,27 +41,25 @@ export const hydraulics: Component = {
   silent: true,
   also: ['hydraulics'],
   parts: [
-    { code: 'TANKH', name: 'hydraulic tank', scope: 'all', also: ['reservoir'] },
+    { code: 'TANKH', name: 'hydraulic tank', also: ['reservoir'] },
     { code: 'STRNH', name: 'suction strainer' },
     {
       code: 'PUMPH',
       name: 'hydraulic pump',
       single: true,
       counting: { by: 'number' },
-      scope: 'all',
       parts: [
         { code: 'DRIVE', name: 'drive', also: ['coupling'] },
         { code: 'INLET', name: 'inlet' },
         { code: 'SSEAL', name: 'shaft seal' },
       ],
     },
-    { code: 'RV', name: 'relief valve', single: true, counting: { by: 'number' }, scope: 'all' },
+    { code: 'RV', name: 'relief valve', single: true, counting: { by: 'number' } },
     {
       code: 'DCV',
       name: 'control valve',
       single: true,
       counting: { by: 'number', sections: true },
-      scope: 'all',
       also: ['spool', 'directional valve', 'valve bank'],
     },
     { code: 'LCHK', name: 'load check', single: true, counting: { by: 'function' } },
@@ -79,17 +77,16 @@ export const hydraulics: Component = {
       classes: ['load-holding', 'lock-valve'],
       also: ['overcentre valve', 'load control valve'],
     },
-    line('HOSE', 'hose', {
-      scope: 'all',
-      also: ['hydraulic hose'],
+    line('HOSE', 'hydraulic hose', {
+      withFunction: 'hose',
       parts: [
-        { code: 'END', name: 'end', counting: { by: 'end' } },
+        { code: 'END', name: 'fitting', counting: { by: 'end' }, also: ['hose end'] },
         { code: 'COVER', name: 'cover' },
         { code: 'REINF', name: 'wire reinforcement', also: ['wire braid'] },
         { code: 'CRIMP', name: 'crimp', counting: { by: 'end' }, also: ['ferrule'] },
       ],
     }),
-    line('TUBE', 'tube', { also: ['steel line', 'pipe', 'hydraulic tube'] }),
+    line('TUBE', 'hydraulic tube', { withFunction: 'tube', also: ['steel line', 'pipe'] }),
     {
       code: 'COUP',
       name: 'hydraulic coupler',
@@ -97,10 +94,10 @@ export const hydraulics: Component = {
       classes: ['hydraulic-line'],
       also: ['quick coupler'],
     },
-    { code: 'FILH', name: 'hydraulic filter', single: true, counting: { by: 'number' }, scope: 'all' },
+    { code: 'FILH', name: 'hydraulic filter', single: true, counting: { by: 'number' } },
     { code: 'CLRH', name: 'hydraulic oil cooler' },
     { code: 'ACC', name: 'accumulator', single: true, counting: { by: 'number' }, classes: ['accumulator'] },
     hydraulicCylinder,
-    { code: 'OIL-H', name: 'hydraulic oil', plural: 'hydraulic oil', classes: ['fluid'], scope: 'all' },
+    { code: 'OIL-H', name: 'hydraulic oil', plural: 'hydraulic oil', classes: ['fluid'] },
   ],
 };

@@ -19,7 +19,6 @@ export const instruments: Component = {
   plural: 'instruments',
   classes: ['gauge'],
   silent: true,
-  scope: 'all',
   parts: [
     gauge('HRM', 'hour meter', { also: ['hours'] }),
     gauge('TEMP', 'temperature gauge'),

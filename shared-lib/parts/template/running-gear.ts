@@ -9,18 +9,17 @@ export const steering: Component = {
   mobile: true,
   silent: true,
   parts: [
-    { code: 'WHEELS', name: 'steering wheel', scope: 'all' },
+    { code: 'WHEELS', name: 'steering wheel' },
     { code: 'COLM', name: 'steering column' },
     { code: 'BOX', name: 'steering box', plural: 'steering boxes', also: ['steering gear'] },
     { code: 'ORB', name: 'steering orbital unit', also: ['hydrostatic steering unit', 'steering valve'] },
     { code: 'PITMAN', name: 'drop arm', classes: ['steering-joint'], also: ['pitman arm'] },
-    { code: 'DRAG', name: 'drag link', classes: ['steering-joint'], scope: 'all' },
+    { code: 'DRAG', name: 'drag link', classes: ['steering-joint'] },
     {
       code: 'TIEROD',
       name: 'tie rod',
       counting: { by: 'side' },
       classes: ['steering-joint'],
-      scope: 'all',
       also: ['track rod'],
     },
     {
@@ -30,9 +29,9 @@ export const steering: Component = {
       classes: ['steering-joint'],
       also: ['rod end'],
     },
-    { code: 'KPIN', name: 'king pin', counting: { by: 'side' }, classes: ['steering-joint'], scope: 'all' },
+    { code: 'KPIN', name: 'king pin', counting: { by: 'side' }, classes: ['steering-joint'] },
     { code: 'AXLE', name: 'front-axle pivot', also: ['axle pin'] },
-    { ...hydraulicCylinder, scope: 'all' },
+    { ...hydraulicCylinder, plural: 'steering cylinders' },
     { code: 'PRI', name: 'steering priority valve' },
     {
       code: 'ART',
@@ -53,7 +52,7 @@ export const brakes: Component = {
   mobile: true,
   silent: true,
   parts: [
-    { code: 'PEDAL', name: 'brake pedal', counting: { by: 'side' }, classes: ['service-brake'], scope: 'all' },
+    { code: 'PEDAL', name: 'brake pedal', counting: { by: 'side' }, classes: ['service-brake'] },
     {
       code: 'LATCH',
       name: 'brake-pedal latch',
@@ -74,7 +73,6 @@ export const brakes: Component = {
       name: 'brake disc',
       counting: { by: 'side', corners: true },
       classes: ['service-brake'],
-      scope: 'all',
       also: ['brake rotor'],
     },
     { code: 'DRUM', name: 'brake drum', counting: { by: 'side', corners: true }, classes: ['service-brake'] },
@@ -83,14 +81,12 @@ export const brakes: Component = {
       name: 'brake lining',
       counting: { by: 'side', corners: true },
       classes: ['service-brake', 'brake-lining'],
-      scope: 'all',
       also: ['brake shoe', 'brake pad'],
     },
     {
       code: 'PARK',
       name: 'parking brake',
       classes: ['parking-brake'],
-      scope: 'all',
       also: ['hand brake'],
       parts: [
         { code: 'LEVER', name: 'lever' },
@@ -114,15 +110,14 @@ export const driveline: Component = {
       name: 'drive clutch',
       plural: 'drive clutches',
       classes: ['clutch-lining'],
-      scope: 'all',
       also: ['main clutch'],
     },
-    { code: 'GBX', name: 'gearbox', plural: 'gearboxes', scope: 'all', also: ['transmission'] },
+    { code: 'GBX', name: 'gearbox', plural: 'gearboxes', mobile: true, also: ['transmission'] },
     { code: 'TORQ', name: 'torque converter' },
     {
       code: 'PTO',
       name: 'power take-off',
-      scope: 'all',
+
       also: ['pto'],
       parts: [
         { code: 'SHAFT', name: 'shaft', also: ['stub shaft'] },
@@ -130,7 +125,7 @@ export const driveline: Component = {
       ],
     },
     { code: 'DIFF', name: 'differential', single: true, counting: { by: 'number' } },
-    { code: 'FINAL', name: 'final drive', counting: { by: 'side', corners: true }, mobile: true, scope: 'all' },
+    { code: 'FINAL', name: 'final drive', counting: { by: 'side', corners: true }, mobile: true },
     {
       code: 'HUB',
       name: 'wheel hub',
@@ -146,7 +141,6 @@ export const driveline: Component = {
       classes: ['wheel'],
       notClasses: ['driveline'],
       mobile: true,
-      scope: 'all',
       parts: [
         { code: 'RIM', name: 'rim', classes: ['rim'] },
         { code: 'LOCKRING', name: 'lock ring', classes: ['rim'] },
@@ -154,7 +148,7 @@ export const driveline: Component = {
         {
           code: 'STUD',
           name: 'stud',
-          counting: { by: 'number', most: 24 },
+          counting: { by: 'number' },
           classes: ['wheel-stud'],
           also: ['wheel nut', 'wheel bolt'],
         },

@@ -1,0 +1,48 @@
+import type { Layout } from '../model/layout.ts';
+import type { Component } from './component.ts';
+import { componentTemplate } from './component-template.ts';
+import { copiesOf, takesNumber } from './copies-of.ts';
+import { findComponent } from './find-component.ts';
+import { formatPath } from './format-location.ts';
+import { isOffered } from './layout-needs.ts';
+import type { LocationPath } from './location.ts';
+import { parseLocation } from './parse-location.ts';
+import { speakComponent } from './speak-component.ts';
+import { pluralOf } from './speak-node.ts';
+
+/** One line of a picker. */
+export interface OfferedComponent {
+  readonly path: string;
+  /** In words, fit for a title: `Exhaust seat, cylinder 3`. */
+  readonly label: string;
+  /** The plural of its kind, to stand above it and its like. */
+  readonly group: string;
+  /** A number may still be typed behind the path: its copies are not counted by the layout. */
+  readonly takesNumber: boolean;
+}
+
+/** Every offered copy of a component below a path. */
+export function offered(component: Component, above: LocationPath, layout: Layout): readonly OfferedComponent[] {
+  const system = above[0]?.code ?? component.code;
+  return copiesOf(component, system, layout).map((indices) => {
+    const path = formatPath([...above, { code: component.code, indices }]);
+    return {
+      path,
+      label: speakComponent(path, layout),
+      group: pluralOf(component),
+      takesNumber: indices.length === 0 && takesNumber(component),
+    };
+  });
+}
+
+/**
+ * The parts directly below a path, each copy on its own; first, where there are several, all of them as one.
+ *
+ * @param pathText  a bare path, or the empty text for the systems of the machine
+ * @throws AppError 'location-malformed'
+ */
+export function childrenOf(pathText: string, layout: Layout): readonly OfferedComponent[] {
+  const above = pathText === '' ? [] : parseLocation(pathText).path;
+  const parts = above.length === 0 ? componentTemplate : (findComponent(above)?.parts ?? []);
+  return parts.filter((part) => isOffered(part, layout)).flatMap((part) => offered(part, above, layout));
+}
