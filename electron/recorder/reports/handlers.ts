@@ -1,0 +1,34 @@
+import { createHash } from 'node:crypto';
+import { reportGaps } from '../../../shared-lib/report/gaps.ts';
+import type { Context, Handlers } from '../context.ts';
+import { rowToShop, shopRow } from '../shop/queries.ts';
+import { photoFilesFor, reportOfVisit } from './report-of-visit.ts';
+import { Typesetter } from './typeset.ts';
+import { writeWholeFile } from './write-file.ts';
+
+/** The typesetter of this data folder, opened at the first report and kept warm. */
+const typesetterOf = ({ services }: Pick<Context, 'services'>): Typesetter =>
+  services.get('typesetter', () => new Typesetter());
+
+export const reportHandlers: Handlers = {
+  'report.preview': {
+    read: async (context, { visitId, paper }) => {
+      const { record, report } = reportOfVisit(context, visitId);
+      const shop = rowToShop(shopRow(context.db));
+      const photoFiles = await photoFilesFor(context, report);
+      const pages = await typesetterOf(context).preview(report, { paper: paper ?? shop.paper, photoFiles });
+      return { pages, missing: reportGaps(record, shop) };
+    },
+  },
+  'report.print': {
+    read: async (context, { visitId, token, paper }) => {
+      const { report } = reportOfVisit(context, visitId);
+      const path = context.tokens.spend(token, 'write');
+      const shop = rowToShop(shopRow(context.db));
+      const photoFiles = await photoFilesFor(context, report);
+      const { pdf, pages } = await typesetterOf(context).typeset(report, { paper: paper ?? shop.paper, photoFiles });
+      await writeWholeFile(path, pdf);
+      return { path, pages, digest: createHash('sha256').update(pdf).digest('hex') };
+    },
+  },
+};

@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
+import { buildReport } from '../../../shared-lib/report/build.ts';
+import type { Report } from '../../../shared-lib/report/model.ts';
+import type { Context } from '../context.ts';
+import { photosOf } from '../photos/photo-service.ts';
+import { originalByDigest } from '../photos/queries.ts';
+import { people, rowToShop, shopRow } from '../shop/queries.ts';
+import { zoneMinutes } from '../shop/zone.ts';
+import { visitRecord } from '../visits/visit-record.ts';
+
+const programVersion = String(
+  (JSON.parse(readFileSync(join(import.meta.dirname, '../../../package.json'), 'utf8')) as { version: unknown })
+    .version,
+);
+
+const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
+
+export interface VisitReport {
+  readonly record: VisitRecord;
+  readonly report: Report;
+}
+
+/** The report of a visit as it stands now. @throws AppError 'not-found' */
+export const reportOfVisit = ({ db, clock }: Pick<Context, 'db' | 'clock'>, visitId: string): VisitReport => {
+  const record = visitRecord(db, visitId);
+  const shop = rowToShop(shopRow(db));
+  const report = buildReport(
+    {
+      record,
+      shop,
+      people: people(db),
+      nowMs: clock(),
+      zoneOffsetMin: zoneMinutes(shop.timeZone),
+      programVersion,
+    },
+    sha256,
+  );
+  return { record, report };
+};
+
+/** Every picture the report prints, once. */
+const digestsIn = ({ sections }: Report): Set<string> =>
+  new Set(
+    sections.flatMap((section) => {
+      if (section.kind === 'page-one') return section.items.flatMap(({ photo }) => photo?.digest ?? []);
+      if (section.kind === 'findings')
+        return section.blocks.flatMap(({ photos }) => photos.map(({ digest }) => digest));
+      return [];
+    }),
+  );
+
+/** Screen-sized pictures by digest, made again where the cache lost them. One that can't be made leaves its frame. */
+export const photoFilesFor = async (
+  context: Pick<Context, 'db' | 'services' | 'dataFolder'>,
+  report: Report,
+): Promise<Map<string, string>> => {
+  const photos = photosOf(context);
+  const files = new Map<string, string>();
+  for (const digest of digestsIn(report)) {
+    const original = originalByDigest(context.db, digest);
+    if (!original) continue;
+    try {
+      files.set(digest, await photos.shown(original, 'screen'));
+    } catch (cause) {
+      // A report never fails because of a photo; its frame says that it is not there, the log says why.
+      process.stderr.write(`photo ${digest} left out of the report: ${String(cause)}\n`);
+    }
+  }
+  return files;
+};

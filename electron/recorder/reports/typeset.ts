@@ -1,0 +1,113 @@
+import { Worker } from 'node:worker_threads';
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { Report } from '../../../shared-lib/report/model.ts';
+import type { PaperName, TypesetAnswer, TypesetJob } from './typeset-job.ts';
+
+export interface TypesetOptions {
+  readonly paper: PaperName;
+  /** Screen-sized pictures by the digest of their original. One that is missing leaves a labelled frame. */
+  readonly photoFiles: ReadonlyMap<string, string>;
+}
+
+export interface TypesetPdf {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+}
+
+interface Waiting {
+  readonly resolve: (answer: TypesetAnswer) => void;
+  readonly reject: (error: AppError) => void;
+  readonly timer: NodeJS.Timeout;
+}
+
+/** Longer than any report takes; a thread that is silent for so long is stuck. */
+const patienceMs = 180_000;
+
+const failed = (message: string): AppError => new AppError('report-typesetting-failed', { message });
+
+/**
+ * The typesetter in a thread of its own, so that a long report never holds up a save. Started at the first report, kept
+ * warm, and started anew when it dies.
+ */
+export class Typesetter {
+  #worker: Worker | null = null;
+  #nextId = 1;
+  readonly #waiting = new Map<number, Waiting>();
+
+  /** @throws AppError 'report-typesetting-failed' */
+  async typeset(report: Report, options: TypesetOptions): Promise<TypesetPdf> {
+    const answer = await this.#run('pdf', report, options);
+    if (!('pdf' in answer)) throw failed('no PDF came back');
+    return { pdf: answer.pdf, pages: answer.pages };
+  }
+
+  /**
+   * One SVG per page, from the same document.
+   *
+   * @throws AppError 'report-typesetting-failed'
+   */
+  async preview(report: Report, options: TypesetOptions): Promise<readonly string[]> {
+    const answer = await this.#run('preview', report, options);
+    if (!('svgs' in answer)) throw failed('no pages came back');
+    return answer.svgs;
+  }
+
+  async close(): Promise<void> {
+    const worker = this.#worker;
+    this.#worker = null;
+    this.#rejectAll('the typesetter was closed');
+    await worker?.terminate();
+  }
+
+  async #run(make: TypesetJob['make'], report: Report, options: TypesetOptions): Promise<TypesetAnswer> {
+    const worker = this.#start();
+    const id = this.#nextId++;
+    const answer = await new Promise<TypesetAnswer>((resolve, reject) => {
+      const timer = setTimeout(() => {
+        this.#forget(worker, 'it took too long');
+        void worker.terminate();
+      }, patienceMs);
+      this.#waiting.set(id, { resolve, reject, timer });
+      worker.ref();
+      worker.postMessage({ id, make, report, ...options } satisfies TypesetJob);
+    });
+    if ('failed' in answer) throw failed(answer.failed);
+    return answer;
+  }
+
+  #start(): Worker {
+    if (this.#worker) return this.#worker;
+    const worker = new Worker(new URL('./typeset-worker.ts', import.meta.url));
+    worker.on('message', (answer: TypesetAnswer) => this.#settle(worker, answer));
+    worker.on('error', (error) => this.#forget(worker, error instanceof Error ? error.message : String(error)));
+    worker.on('exit', () => this.#forget(worker, 'its thread ended'));
+    this.#worker = worker;
+    return worker;
+  }
+
+  #settle(worker: Worker, answer: TypesetAnswer): void {
+    const waiting = this.#waiting.get(answer.id);
+    if (!waiting) return;
+    this.#waiting.delete(answer.id);
+    clearTimeout(waiting.timer);
+    // An idle typesetter must not keep the recorder from ending.
+    if (this.#waiting.size === 0) worker.unref();
+    waiting.resolve(answer);
+  }
+
+  /** The next report starts a new thread; what waited for this one fails with the reason. */
+  #forget(worker: Worker, message: string): void {
+    if (this.#worker !== worker) return;
+    this.#worker = null;
+    this.#rejectAll(message);
+  }
+
+  #rejectAll(message: string): void {
+    const waiting = [...this.#waiting.values()];
+    this.#waiting.clear();
+    for (const { reject, timer } of waiting) {
+      clearTimeout(timer);
+      reject(failed(message));
+    }
+  }
+}

@@ -1,0 +1,213 @@
+import type { Tier } from '../contract/standing.ts';
+import type { FindingState } from '../model/finding.ts';
+
+/** The stamped tag. Tier is null where nothing is ranked: none found, or an observation. */
+export interface ReportTag {
+  readonly findingId: string;
+  readonly number: number;
+  readonly tier: Tier | null;
+  readonly state: FindingState | 'observation';
+}
+
+/** Words beside a value; several paragraphs are several entries. */
+export interface ReportRow {
+  readonly label: string;
+  readonly paragraphs: readonly string[];
+}
+
+/** A point on a photo as printed, in mm from the frame's upper left corner. */
+export type PrintedPoint = readonly [xMm: number, yMm: number];
+
+export interface PrintedStroke {
+  readonly points: readonly PrintedPoint[];
+  readonly closed: boolean;
+  readonly dashed: boolean;
+}
+
+/** A tag on a photo: its upper left corner, and its leader (null where the tag touches the mark). */
+export interface PrintedTag {
+  readonly tag: ReportTag;
+  readonly at: PrintedPoint;
+  readonly leader: readonly [from: PrintedPoint, to: PrintedPoint] | null;
+}
+
+/** One photo as it stands on a page. All geometry is in mm on paper. */
+export interface ReportPhoto {
+  readonly digest: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** The whole picture, placed so that the frame shows the wanted part of it. */
+  readonly picture: { readonly xMm: number; readonly yMm: number; readonly widthMm: number };
+  /** Width of marks and tags against their full size. */
+  readonly markScale: number;
+  readonly strokes: readonly PrintedStroke[];
+  readonly tags: readonly PrintedTag[];
+  readonly caption: string;
+  /** For a reader who cannot see it. */
+  readonly alternative: string;
+  /** Stands in the frame when the file is not there. */
+  readonly missing: string;
+}
+
+export interface PageOneItem {
+  readonly tag: ReportTag;
+  readonly title: string;
+  readonly sentence: string;
+  readonly state: string;
+  readonly photo: ReportPhoto | null;
+  readonly noPhoto: string;
+}
+
+export interface PageOneSection {
+  readonly kind: 'page-one';
+  readonly plate: { readonly kind: string; readonly fields: readonly { label: string; value: string; unit: string }[] };
+  readonly heading: string;
+  readonly headLines: readonly string[];
+  readonly statement: string;
+  readonly statementTags: readonly ReportTag[];
+  readonly worstTier: Tier | null;
+  readonly items: readonly PageOneItem[];
+  readonly rows: readonly ReportRow[];
+}
+
+export interface RowsSection {
+  readonly kind: 'rows';
+  readonly heading: string;
+  readonly intro: string;
+  readonly rows: readonly ReportRow[];
+  /** Spoken in italics: somebody else's words. */
+  readonly quoted: readonly string[];
+}
+
+export interface SummaryLine {
+  readonly tag: ReportTag;
+  readonly title: string;
+  readonly place: string;
+  readonly tier: string;
+  readonly certainty: string;
+  readonly action: string;
+  readonly hasDetail: boolean;
+}
+
+export interface SummarySection {
+  readonly kind: 'summary';
+  readonly heading: string;
+  readonly columns: readonly string[];
+  readonly lines: readonly SummaryLine[];
+  readonly unrankedHeading: string;
+  readonly unrankedColumns: readonly string[];
+  readonly unranked: readonly SummaryLine[];
+  readonly note: string;
+  readonly empty: string;
+}
+
+export interface FindingBlock {
+  readonly tag: ReportTag;
+  readonly title: string;
+  readonly place: string;
+  readonly tier: string;
+  readonly order: string;
+  /** Set large across the page where it must be seen, or small beside the words. */
+  readonly layout: 'wide' | 'beside';
+  readonly photos: readonly ReportPhoto[];
+  readonly rows: readonly ReportRow[];
+}
+
+export interface FindingsSection {
+  readonly kind: 'findings';
+  readonly heading: string;
+  readonly blocks: readonly FindingBlock[];
+}
+
+export interface ReadingLine {
+  readonly what: string;
+  readonly value: string;
+  readonly limit: string;
+  readonly source: string;
+  readonly verdict: string;
+  /** How heavily the verdict is set: beyond solid, watch heavy, the rest plain. */
+  readonly weight: 'solid' | 'heavy' | 'dashed' | 'plain';
+}
+
+export interface ReadingBlock {
+  readonly sheet: string;
+  readonly place: string;
+  readonly lines: readonly ReadingLine[];
+  readonly notes: readonly string[];
+}
+
+export interface ReadingsSection {
+  readonly kind: 'readings';
+  readonly heading: string;
+  readonly columns: readonly string[];
+  readonly blocks: readonly ReadingBlock[];
+  readonly note: string;
+}
+
+export interface CoverageSection {
+  readonly kind: 'coverage';
+  readonly heading: string;
+  readonly line: string;
+  readonly columns: readonly string[];
+  readonly items: readonly {
+    readonly item: string;
+    readonly state: string;
+    readonly because: string;
+    readonly examined: boolean;
+  }[];
+  readonly methodsHeading: string;
+  readonly methods: readonly ReportRow[];
+  readonly limits: readonly string[];
+}
+
+export interface PhotoIndexSection {
+  readonly kind: 'photo-index';
+  readonly heading: string;
+  readonly columns: readonly string[];
+  readonly lines: readonly {
+    readonly number: string;
+    readonly time: string;
+    readonly part: string;
+    readonly takenBy: string;
+    readonly marks: string;
+    readonly digest: string;
+  }[];
+  readonly note: string;
+}
+
+export interface IdentitySection {
+  readonly kind: 'identity';
+  readonly heading: string;
+  readonly disclaimer: readonly string[];
+  readonly rows: readonly ReportRow[];
+}
+
+/** A section is one file here and one file in `assets/report/sections`. What comes later is absent, never empty. */
+export type ReportSection =
+  | PageOneSection
+  | RowsSection
+  | SummarySection
+  | FindingsSection
+  | ReadingsSection
+  | CoverageSection
+  | PhotoIndexSection
+  | IdentitySection;
+
+/** A condition report as plain data: every word composed, every mark placed; only the page breaks are the typesetter's. */
+export interface Report {
+  readonly language: 'en';
+  readonly title: string;
+  readonly author: string;
+  readonly subject: string;
+  /** Day of the report in the shop's zone. */
+  readonly date: { readonly year: number; readonly month: number; readonly day: number };
+  readonly runningHead: string;
+  /** Stands on every page of a draft. */
+  readonly draftMark: string | null;
+  readonly footLeft: string;
+  readonly footMiddle: string;
+  /** `page {page} of {pages}` */
+  readonly footRight: string;
+  readonly sections: readonly ReportSection[];
+  readonly record: { readonly name: string; readonly description: string; readonly json: string };
+}

@@ -1,0 +1,86 @@
+import type { Shot } from '../../model/shot.ts';
+import { reportWords } from '../../wording/report.ts';
+import type { RankedFinding, ReportContext } from '../context.ts';
+import { sayTaken } from '../dates.ts';
+import type { ReportPhoto } from '../model.ts';
+import { asSentence, counted } from '../sentence.ts';
+import { boxOf, type Frame, onPaper, type PixelBox, partFrame, wholeFrame } from './frame.ts';
+import { strokesFor } from './strokes.ts';
+import { placeTags } from './tags.ts';
+
+/** Small on page one, whole and large at its finding, whole and at least 80 mm beside its words. */
+export type PhotoPlace = 'page-one' | 'wide' | 'beside';
+
+const pageOneWindow = { widthMm: 80, heightMm: 39 };
+const wideMost = { widthMm: 178, heightMm: 112 };
+const besideMost = { widthMm: 84, heightMm: 112 };
+const markScales: Readonly<Record<PhotoPlace, number>> = { 'page-one': 0.8, wide: 1, beside: 0.8 };
+
+function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null): Frame {
+  switch (place) {
+    case 'page-one':
+      return partFrame(shot, marks, pageOneWindow);
+    case 'wide':
+      return wholeFrame(shot, marks, wideMost);
+    case 'beside':
+      return wholeFrame(shot, marks, besideMost);
+  }
+}
+
+function captionOf(shot: Shot, place: PhotoPlace, isPart: boolean, context: ReportContext): string {
+  const seen =
+    shot.seenFrom.trim() === '' ? '' : asSentence(`seen from ${shot.seenFrom.trim().replace(/^from /i, '')}`);
+  const by = context.personName(shot.takenBy);
+  const who = place !== 'page-one' && by !== null ? ` by ${by}` : '';
+  const photo = `Photo ${shot.sequence}, ${sayTaken(shot)}${who}.`;
+  const own = place === 'page-one' ? '' : asSentence(shot.caption);
+  const part = isPart && place !== 'page-one' ? reportWords.partOfPhoto : '';
+  return [seen, own, photo, part].filter((each) => each !== '').join(' ');
+}
+
+function alternativeOf(shot: Shot, entry: RankedFinding, marks: number, context: ReportContext): string {
+  const what = shot.caption.trim() || (shot.component === null ? entry.line.title : context.place(shot.component));
+  const marked =
+    marks === 0 ? 'No mark on it.' : asSentence(`${counted(marks, 'mark')} of finding ${entry.line.number}`);
+  return `Photo ${shot.sequence}: ${asSentence(what)} ${marked}`;
+}
+
+/** A shot with the marks of one finding, laid out for its place in the report. */
+export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace, context: ReportContext): ReportPhoto {
+  const marks = context.marksOn(shot.id, entry.finding.id).filter(({ role }) => role === 'finding');
+  const box = boxOf(marks.flatMap(({ points }) => points));
+  const frame = frameFor(place, shot, box);
+  const scale = markScales[place];
+  const dashed = entry.line.state === 'suspected';
+  const drawn = marks.map(({ shape, points, tagAt }) => ({
+    strokes: strokesFor(
+      shape,
+      points.map((point) => onPaper(frame, point)),
+      { scale, dashed },
+    ),
+    tagAt: tagAt === null ? null : onPaper(frame, tagAt),
+  }));
+  const tags = placeTags(
+    drawn
+      .map(({ strokes, tagAt }) => ({
+        tag: entry.tag,
+        strokes: strokes.flatMap(({ points }) => points),
+        middle: tagAt,
+      }))
+      .filter(({ strokes }) => strokes.length > 0),
+    frame,
+    scale,
+  );
+  return {
+    digest: shot.digest,
+    widthMm: frame.widthMm,
+    heightMm: frame.heightMm,
+    picture: frame.picture,
+    markScale: scale,
+    strokes: drawn.flatMap(({ strokes }) => strokes),
+    tags,
+    caption: captionOf(shot, place, frame.isPart, context),
+    alternative: alternativeOf(shot, entry, marks.length, context),
+    missing: reportWords.photoMissing,
+  };
+}

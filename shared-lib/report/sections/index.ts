@@ -1,0 +1,24 @@
+import type { ReportContext } from '../context.ts';
+import type { ReportSection } from '../model.ts';
+import { complaint } from './complaint.ts';
+import { coverage } from './coverage.ts';
+import { findings } from './findings.ts';
+import { followUp } from './follow-up.ts';
+import { identity } from './identity.ts';
+import { pageOne } from './page-one.ts';
+import { photoIndex } from './photo-index.ts';
+import { readings } from './readings.ts';
+import { summary } from './summary.ts';
+
+/** In the order of the pages. A section that has nothing to say is null, and absent. */
+export const sections: readonly ((context: ReportContext) => ReportSection | null)[] = [
+  pageOne,
+  complaint,
+  summary,
+  findings,
+  readings,
+  coverage,
+  followUp,
+  photoIndex,
+  identity,
+];
