@@ -27,6 +27,7 @@ export const commands = [
   { id: 'floor.takeIn', words: 'Take in a machine', key: 'N', where: 'floor' },
   { id: 'floor.next', words: 'Next machine', key: 'ArrowDown', where: 'floor' },
   { id: 'floor.previous', words: 'Previous machine', key: 'ArrowUp', where: 'floor' },
+  { id: 'takeIn.finish', words: 'Take it in, open the visit', key: 'Ctrl+Enter', where: 'floor' },
   { id: 'machine.goOn', words: 'Go on with the open visit', key: 'G', where: 'machine' },
   { id: 'machine.openVisit', words: 'It is here again: open a visit', key: 'N', where: 'machine' },
   { id: 'edit.undo', words: 'Undo', key: 'Ctrl+Z', where: 'visit' },

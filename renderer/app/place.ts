@@ -78,3 +78,14 @@ export function goBack(): void {
 export function goForward(): void {
   trail.set(wentForward);
 }
+
+/** Where one was last in a visit: going on with it leads there. */
+export function lastPlaceOf(visitId: string, { back, here, forward }: Trail): Place {
+  const seen = [here, ...back.toReversed(), ...forward];
+  const last = seen.find((place) => place.name === 'visit' && place.visitId === visitId);
+  return last ?? { name: 'visit', visitId, page: 'page' };
+}
+
+export function lastPlaceIn(visitId: string): Place {
+  return lastPlaceOf(visitId, trail.get());
+}
