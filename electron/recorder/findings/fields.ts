@@ -44,11 +44,7 @@ export const findingColumns = (
   words: input.words,
   state: input.state,
   methods: input.methods && JSON.stringify([...new Set(input.methods)]),
-  quantities:
-    input.quantities &&
-    JSON.stringify(
-      mergeQuantities(before.quantities, input.quantities),
-    ),
+  quantities: input.quantities && JSON.stringify(mergeQuantities(before.quantities, input.quantities)),
   ...(input.safety === undefined ? {} : safetyColumns(input.safety)),
   urgency: input.urgency,
   run_worse: input.runWorse === null ? null : flagOf(input.runWorse),

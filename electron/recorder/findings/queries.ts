@@ -113,11 +113,14 @@ export const linksOf = (db: ReadableDb, visitIds: readonly string[]) =>
       .orderBy('finding_link.id'),
   );
 
+/** What shows the findings; a photo in the bin shows nothing. */
 export const proofsOf = (db: ReadableDb, visitIds: readonly string[]) =>
   db.all(
     build
       .selectFrom('proof')
       .innerJoin('finding', 'finding.id', 'proof.finding_id')
+      .leftJoin('shot', 'shot.id', 'proof.shot_id')
+      .where(({ eb, or }) => or([eb('shot.id', 'is', null), eb('shot.binned', '=', 0)]))
       .selectAll('proof')
       .select('finding.visit_id as visit_id')
       .where('finding.visit_id', 'in', visitIds)

@@ -3,7 +3,7 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { OfferedFile } from '../../../shared-lib/contract/shots.ts';
 import { defectOf } from '../../../shared-lib/defects/index.ts';
 import type { ResultLine } from '../../../shared-lib/model/reading.ts';
-import type { Scenario } from '../../../shared-lib/scenario/scenario.ts';
+import type { Scenario } from '../../../shared-lib/scenario/schema.ts';
 import type { Context } from '../context.ts';
 import { takeIntoVisit } from '../photos/run-import.ts';
 import { withTestPicture } from '../photos/test-picture.ts';

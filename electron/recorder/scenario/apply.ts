@@ -1,12 +1,12 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { AppliedScenario } from '../../../shared-lib/contract/scenario.ts';
-import type { Scenario } from '../../../shared-lib/scenario/scenario.ts';
+import type { Scenario } from '../../../shared-lib/scenario/schema.ts';
 import type { Context } from '../context.ts';
 import { machineBySerial } from '../machines/queries.ts';
 import { people } from '../shop/queries.ts';
 import { applyVisit } from './apply-visit.ts';
 
-const hours = (text: string): number => Number.parseFloat(text);
+const hours = (quantity: string | number): number => Number.parseFloat(String(quantity));
 
 /** The people of the file, by its own ids; somebody of the same name is the same person. */
 const takePeople = async ({ db, call }: Context, scenario: Scenario): Promise<Map<string, string>> => {
@@ -84,7 +84,7 @@ export const applyScenario = async (context: Context, scenario: Scenario, folder
       path: part.at,
       kind: part.kind,
       fittedVisitId: applied.visits.get(part.visit) ?? null,
-      fittedHours: part.hours === undefined ? null : hours(String(part.hours)),
+      fittedHours: part.hours === undefined ? null : hours(part.hours),
     });
   }
   return {

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import { Scenario } from '../../../shared-lib/scenario/scenario.ts';
+import { Scenario } from '../../../shared-lib/scenario/schema.ts';
 
 /**
  * Reads a scenario file; its pictures are named beside it.

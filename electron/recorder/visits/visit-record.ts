@@ -1,7 +1,7 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
-import { standingOf } from '../../../shared-lib/ranking/standing.ts';
+import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
@@ -10,9 +10,8 @@ import { trueHours } from '../machines/true-hours.ts';
 import { calibrationsOf, marksOf } from '../marks/queries.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { readingsOf } from '../readings/queries.ts';
+import { shopRow } from '../shop/queries.ts';
 import { rowToScopeItem, rowToVisit, scopeOf, visitById } from './queries.ts';
-
-type StandingInput = Parameters<typeof standingOf>[0];
 
 /** All that the standing of each visit needs, loaded for many visits at once: the floor shows a thousand machines. */
 export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][]): Map<string, StandingInput> => {
@@ -25,6 +24,7 @@ export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][])
   const proofs = Map.groupBy(proofsOf(db, ids), (row) => row.visit_id);
   const scope = Map.groupBy(scopeOf(db, ids), (row) => row.visit_id);
   const readings = readingsOf(db, ids);
+  const units = shopRow(db).units;
   return new Map(
     rows.map((row) => {
       const layout = layouts.get(row.layout_id);
@@ -39,6 +39,7 @@ export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][])
           proofs: (proofs.get(row.id) ?? []).map(rowToProof),
           scope: (scope.get(row.id) ?? []).map(rowToScopeItem),
           readings: readings.get(row.id) ?? [],
+          units,
         },
       ];
     }),
@@ -64,17 +65,18 @@ export const standingOfVisit = (db: ReadableDb, visitId: string): Standing =>
 export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const row = visitRow(db, visitId);
   const input = inputOf(db, row);
+  const visit = rowToVisit(row);
   const machine = machineById(db, row.machine_id);
   const layout = layoutsById(db, [row.layout_id])[0];
   if (!machine || !layout) throw new Error(`visit ${visitId} has no machine or layout`);
   const meters = metersOf(db, row.machine_id);
   return {
-    visit: input.visit,
+    visit,
     machine: rowToMachine(machine),
     layout: rowToLayout(layout),
     owner: ownerNow(db, row.machine_id),
     meters,
-    trueHours: trueHours(input.visit.meter, meters),
+    trueHours: trueHours(visit.meter, meters),
     scope: input.scope,
     shots: shotsOf(db, visitId),
     marks: marksOf(db, visitId),

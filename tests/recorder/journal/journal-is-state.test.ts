@@ -71,7 +71,7 @@ describe('the journal', () => {
       try {
         if (kind <= 1)
           findings.push(
-            (await call('finding.add', { visitId, defect: 'crack', locations: [`ENG/BLK/BORE.${1 + (seed % 4)}`] })).id,
+            (await call('finding.add', { visitId, defect: 'crack', locations: [`ENG/LNR.${1 + (seed % 4)}`] })).id,
           );
         else if (kind === 2)
           await call('finding.change', { id: oneOf(seed), words: `words ${seed}`, urgency: (seed % 6) as 0 });
