@@ -34,18 +34,3 @@ export const turnOf = (orientation: number): Turn => turns[orientation - 1] ?? {
 
 export const uprightSize = ({ width, height }: Size, orientation: number): Size =>
   orientation >= 5 ? { width: height, height: width } : { width, height };
-
-/** A rectangle of the upright picture, found in the stored one. */
-export const storedRectangle = (upright: Rectangle, stored: Size, orientation: number): Rectangle => {
-  const { mirrored, clockwise } = turnOf(orientation);
-  const { x, y, width, height } = upright;
-  const unturned: Rectangle =
-    clockwise === 0
-      ? upright
-      : clockwise === 180
-        ? { x: stored.width - x - width, y: stored.height - y - height, width, height }
-        : clockwise === 90
-          ? { x: y, y: stored.height - x - width, width: height, height: width }
-          : { x: stored.width - y - height, y: x, width: height, height: width };
-  return mirrored ? { ...unturned, x: stored.width - unturned.x - unturned.width } : unturned;
-};
