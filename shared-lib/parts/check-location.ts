@@ -1,27 +1,14 @@
 import { AppError } from '../contract/errors.ts';
 import type { Layout } from '../model/layout.ts';
-import { headCount, headOfCylinder } from './engine-counts.ts';
 import { componentsAlong } from './find-component.ts';
 import { formatLocation } from './format-location.ts';
+import { headProblem } from './head-problem.ts';
 import { indexProblem } from './index-problem.ts';
 import { missingNeed } from './layout-needs.ts';
 import type { Location, LocationPath, Qualifiers } from './location.ts';
 import { resolveReference } from './resolve-reference.ts';
 
 type Problem = string | null;
-
-/** A cylinder that does not stand under the head it is placed in. */
-function headProblem(path: LocationPath, layout: Layout): Problem {
-  const components = componentsAlong(path);
-  const headAt = components.findIndex((component) => component.code === 'HD' || component.code === 'HG');
-  const head = path[headAt]?.indices[0];
-  const part = components[headAt + 1];
-  const cylinder = path[headAt + 1]?.indices[0];
-  if (headAt < 0 || typeof head !== 'number' || typeof cylinder !== 'number') return null;
-  if (part?.counting?.by !== 'cylinder' || headCount(layout) === 1) return null;
-  const right = headOfCylinder(cylinder, layout);
-  return right === null || right === head ? null : `cylinder ${cylinder} does not stand under cylinder head ${head}`;
-}
 
 function pathProblem(path: LocationPath, layout: Layout): Problem {
   const components = componentsAlong(path);

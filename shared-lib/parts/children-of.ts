@@ -4,6 +4,7 @@ import { componentTemplate } from './component-template.ts';
 import { copiesOf, takesNumber } from './copies-of.ts';
 import { findComponent } from './find-component.ts';
 import { formatPath } from './format-location.ts';
+import { headProblem } from './head-problem.ts';
 import { isOffered } from './layout-needs.ts';
 import type { LocationPath } from './location.ts';
 import { parseLocation } from './parse-location.ts';
@@ -24,13 +25,15 @@ export interface OfferedComponent {
 /** Every offered copy of a component below a path. */
 export function offered(component: Component, above: LocationPath, layout: Layout): readonly OfferedComponent[] {
   const system = above[0]?.code ?? component.code;
-  return copiesOf(component, system, layout).map((indices) => {
-    const path = formatPath([...above, { code: component.code, indices }]);
+  const paths = copiesOf(component, system, layout).map((indices) => [...above, { code: component.code, indices }]);
+  const places = paths.filter((path) => headProblem(path, layout) === null);
+  return places.map((place) => {
+    const path = formatPath(place);
     return {
       path,
       label: speakComponent(path, layout),
       group: pluralOf(component),
-      takesNumber: indices.length === 0 && takesNumber(component),
+      takesNumber: (place.at(-1)?.indices ?? []).length === 0 && takesNumber(component),
     };
   });
 }

@@ -21,7 +21,8 @@ export function headOfCylinder(cylinder: number, layout: Layout): number | null 
   const heads = headCount(layout);
   const { arrangement, cylinders } = layout.engine;
   if (heads === 1) return 1;
-  if (heads === cylinders) return cylinder;
+  const numbersAreOneToLast = cylinderPlaces(layout).every((place) => place.number <= cylinders);
+  if (heads === cylinders) return numbersAreOneToLast ? cylinder : null;
   if (arrangement !== 'inline' || layout.numbering.scheme === 'list' || cylinders % heads !== 0) return null;
   return Math.ceil(cylinder / (cylinders / heads));
 }

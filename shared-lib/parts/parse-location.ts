@@ -74,7 +74,7 @@ function parseBetween(value: string): readonly [LocationPath, LocationPath] {
 
 function oneOf<Word extends string>(words: readonly Word[], value: string, what: string): Word {
   const found = words.find((word) => word === value);
-  if (found === undefined) throw new Malformed(`'${value}' is not a ${what} we know`);
+  if (found === undefined) throw new Malformed(`'${value}' is no ${what} we know`);
   return found;
 }
 
