@@ -11,5 +11,5 @@ export const breakage = defineDefect({
   ifLeft: ['loose pieces travel on'],
   confirmedBy: ['V'],
   misses: 'Shows only where the part can be seen whole.',
-  spoken: (say) => say.with('broken', say.counted('pieces', 'piece', 'pieces')),
+  spoken: (say) => say.with('broken', say.phrase('pieces', 'pieces', 'in')),
 });

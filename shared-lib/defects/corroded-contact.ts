@@ -11,5 +11,5 @@ export const corrodedContact = defineDefect({
   ifLeft: ['does not crank', 'heats up'],
   confirmedBy: ['E'],
   misses: 'Looks say little: only the voltage drop under current shows it.',
-  spoken: (say) => say.with('corroded contact', say.phrase('drop', 'lost') ?? say.of('resistance')),
+  spoken: (say) => say.listed('corroded contact', say.phrase('drop', '', 'drops') ?? say.of('resistance')),
 });

@@ -29,5 +29,5 @@ export const dead = defineDefect({
   ifLeft: ['nobody sees it coming'],
   confirmedBy: ['F'],
   misses: 'Prove it by substitution, and say which part was proven: sender, wire or face.',
-  spoken: (say) => say.with('dead', say.phrase('shown', '', 'shows'), say.phrase('true', '', 'true')),
+  spoken: (say) => (say.has('shown') ? say.with('shows', say.of('shown'), say.phrase('true', '', 'true')) : 'dead'),
 });

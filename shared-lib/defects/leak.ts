@@ -11,5 +11,8 @@ export const leak = defineDefect({
   ifLeft: ['fluid lost', 'slips', 'fire', 'ground spoiled'],
   confirmedBy: ['F'],
   misses: 'A wet area shows the path, not the source: clean it, run it, look again, or use dye.',
-  spoken: (say) => say.with('leaks', say.of('leak') ?? say.of('drops') ?? say.phrase('class', '', 'class')),
+  spoken: (say) =>
+    say.has('leak') || say.has('drops')
+      ? say.with('leaks', say.of('leak') ?? say.of('drops'))
+      : say.listed('leak', say.phrase('class', '', 'class')),
 });

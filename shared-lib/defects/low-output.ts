@@ -30,14 +30,12 @@ export const lowOutput = defineDefect({
   confirmedBy: ['M', 'F', 'E'],
   misses: 'Holds for today’s conditions: it says nothing of the margin tomorrow.',
   spoken: (say) =>
-    say.with(
-      'low output',
-      say.of('deceleration') ??
-        say.phrase('creep', '', 'creeps') ??
-        say.of('value') ??
-        say.of('output') ??
-        say.of('pressure') ??
-        say.of('flow') ??
-        say.of('voltage'),
-    ),
+    say.has('creep')
+      ? ['creeps', say.of('creep'), say.phrase('time', '', 'in')].filter((part) => part !== null).join(' ')
+      : say.has('deceleration')
+        ? say.with('slows at only', say.of('deceleration'))
+        : say.with(
+            'low output',
+            say.of('value') ?? say.of('output') ?? say.of('pressure') ?? say.of('flow') ?? say.of('voltage'),
+          ),
 });

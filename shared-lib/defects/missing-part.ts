@@ -11,5 +11,5 @@ export const missingPart = defineDefect({
   ifLeft: ['loose pieces travel on', 'what it did is not done'],
   confirmedBy: ['V'],
   misses: 'Say where it was searched for: a piece not found may still be inside.',
-  spoken: (say) => say.with('missing', say.of('count')),
+  spoken: (say) => say.listed('missing', say.counted('count', 'piece', 'pieces')),
 });

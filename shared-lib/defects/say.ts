@@ -16,6 +16,8 @@ export interface Say {
   readonly phrase: (id: QuantityId, after: string, before?: string) => string | null;
   /** `3 pieces`. */
   readonly counted: (id: QuantityId, one: string, many: string) => string | null;
+  /** The name, then what is known, all after commas. */
+  readonly listed: (name: string, ...known: readonly (string | null)[]) => string;
   /** The name, then what is known: the first stands beside it, the rest after commas. */
   readonly with: (name: string, ...known: readonly (string | null)[]) => string;
 }
@@ -49,6 +51,7 @@ export function sayOf(quantities: Readonly<Record<string, Quantity>>, system: Un
       const shown = of(id);
       return shown === null ? null : `${shown} ${shown === '1' ? one : many}`;
     },
+    listed: (name, ...known) => [name, ...known.filter((part) => part !== null)].join(', '),
     with: (name, ...known) => {
       const said = known.filter((part) => part !== null);
       return said.length === 0 ? name : `${name} ${said.join(', ')}`;

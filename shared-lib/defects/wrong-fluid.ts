@@ -11,5 +11,5 @@ export const wrongFluid = defineDefect({
   ifLeft: ['scale', 'cavitation', 'seals swell'],
   confirmedBy: ['M', 'LAB'],
   misses: 'Test strips age: note their date.',
-  spoken: (say) => say.with('wrong fluid', say.phrase('glycol', 'glycol'), say.phrase('pH', '', 'pH')),
+  spoken: (say) => say.listed('wrong fluid', say.phrase('glycol', 'glycol'), say.phrase('pH', '', 'pH')),
 });

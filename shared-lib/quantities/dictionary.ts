@@ -102,7 +102,7 @@ const dictionary = {
   flow: kind('Flow', 'L/min', [0, 5_000], 'lower', { share: 0.02 }),
   blocked: kind('Blocked', '%', [0, 100], 'higher', null),
   filled: kind('Groove filled', '%', [0, 100], 'higher', null),
-  drift: kind('Drift', 'mm/10 min', [0, 10_000], 'higher', { absolute: 1 }),
+  drift: kind('Drift', 'mm per 10 min', [0, 10_000], 'higher', { absolute: 1 }),
   deceleration: kind('Deceleration', 'm/s²', [0, 20], 'lower', { absolute: 0.2 }),
   creep: kind('Creep', 'mm', [0, 100_000], 'higher', { absolute: 5 }),
   slope: kind('Slope', '%', [0, 200], 'neither', null),

@@ -112,7 +112,7 @@ function unitTyped(text: string): TypedUnit | null {
   const counted = Number(count.replace(',', '.'));
   if (amountUnit === null || timeUnit?.dimension !== 'time' || !(counted > 0)) return null;
   const minutes = (counted * timeUnit.factor) / 60;
-  const basis = { length: 'mm/10 min', volume: 'mL/min' }[amountUnit.dimension as 'length' | 'volume'];
+  const basis = { length: 'mm per 10 min', volume: 'mL/min' }[amountUnit.dimension as 'length' | 'volume'];
   const unit = basis === undefined ? null : unitNamed(basis);
   if (unit === null) return null;
   return { unit, scale: (amountUnit.factor * (amountUnit.dimension === 'length' ? 10 : 1)) / minutes };

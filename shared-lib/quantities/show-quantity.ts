@@ -53,10 +53,10 @@ const counterparts: Readonly<Record<string, string>> = {
   'gal/min': 'L/min',
   'fl oz/min': 'mL/min',
   'fl oz/h': 'mL/h',
-  'mm/10 min': 'in/10 min',
-  'in/10 min': 'mm/10 min',
-  'mm/100 h': 'in/100 h',
-  'in/100 h': 'mm/100 h',
+  'mm per 10 min': 'in per 10 min',
+  'in per 10 min': 'mm per 10 min',
+  'mm per 100 h': 'in per 100 h',
+  'in per 100 h': 'mm per 100 h',
 };
 
 /** The unit a person of that system expects for a question that is asked in `unit`. */
@@ -67,7 +67,7 @@ export function unitFor(unit: string, system: UnitSystem): string {
 }
 
 /**
- * A quantity for people, in the units of the shop: `14 mm`, `23.5°`, `18 mm in 30 min`. Typed in that system it keeps its
+ * A quantity for people, in the units of the shop: `14 mm`, `23.5°`, `18 mm per 30 min`. Typed in that system it keeps its
  * own digits; converted, it gets no more digits than the typed ones are worth. A text that is not one number stays as typed.
  */
 export function showQuantity(quantity: Quantity, system: UnitSystem): string {
@@ -103,7 +103,7 @@ function asTyped(quantity: Quantity, system: UnitSystem): ShownNumber | null {
   const timed = /^(.+?)\s*(?:\/|\bper\b|\bin\b)\s*(.+)$/.exec(read.unitText);
   const amount = timed === null ? null : unitNamed(timed[1] ?? '');
   if (amount === null || !(amount.system === 'both' || amount.system === system)) return null;
-  return { number: digits, unit: `${amount.symbol} in ${timed?.[2] ?? ''}`, closeUp: false };
+  return { number: digits, unit: `${amount.symbol} per ${timed?.[2] ?? ''}`, closeUp: false };
 }
 
 /** The typed number without its unit, spelled our way: a point for a decimal comma, a real minus sign. */

@@ -132,10 +132,10 @@ export const units: readonly Unit[] = [
   { symbol: 'gal/min', dimension: 'flow', factor: gallonMl, system: 'us', typed: ['gpm'] },
   { symbol: 'fl oz/min', dimension: 'flow', factor: gallonMl / 128, system: 'us', typed: ['oz/min'] },
   { symbol: 'fl oz/h', dimension: 'flow', factor: gallonMl / 128 / 60, system: 'us', typed: ['oz/h', 'oz/hr'] },
-  { symbol: 'mm/10 min', dimension: 'drift', factor: 1, system: 'metric' },
-  { symbol: 'in/10 min', dimension: 'drift', factor: inchMm, system: 'us' },
-  { symbol: 'mm/100 h', dimension: 'growth', factor: 1, system: 'metric' },
-  { symbol: 'in/100 h', dimension: 'growth', factor: inchMm, system: 'us' },
+  { symbol: 'mm per 10 min', typed: ['mm/10 min'], dimension: 'drift', factor: 1, system: 'metric' },
+  { symbol: 'in per 10 min', typed: ['in/10 min'], dimension: 'drift', factor: inchMm, system: 'us' },
+  { symbol: 'mm per 100 h', typed: ['mm/100 h'], dimension: 'growth', factor: 1, system: 'metric' },
+  { symbol: 'in per 100 h', typed: ['in/100 h'], dimension: 'growth', factor: inchMm, system: 'us' },
   { symbol: 'years', dimension: 'age', factor: 1, system: 'both', typed: ['year', 'yr', 'yrs', 'y', 'a'] },
 ];
 

@@ -12,6 +12,13 @@ export interface Waiting {
 export interface Ordered extends Waiting {
   /** The most urgent finding it leads to inside its tier, when that is more urgent than itself. */
   readonly urgencyFrom: string | null;
+  /** What puts it before the line that follows it in its tier; null for the last one, or where only the tree decides. */
+  readonly before: Precedence | null;
+}
+
+export interface Precedence {
+  readonly id: string;
+  readonly because: 'leads to it' | 'graver' | 'sooner' | 'surer' | 'dearer';
 }
 
 const stateOrder = { confirmed: 0, suspected: 1, 'not-examined': 2 } as const;
@@ -72,14 +79,40 @@ export function orderTier(waiting: readonly Waiting[], causes: readonly Cause[],
     comparing(a.finding.id, b.finding.id);
 
   const left = new Map(byId);
-  const ordered: Ordered[] = [];
+  const ordered: Waiting[] = [];
   while (left.size > 0) {
     const next = candidates(left, graph).sort(byKey)[0];
     if (next === undefined) throw new Error('every set of causes has a beginning');
     left.delete(next.finding.id);
-    ordered.push({ ...next, urgencyFrom: borrowed.get(next.finding.id)?.from ?? null });
+    ordered.push(next);
   }
-  return ordered;
+  const urgencyOf = (item: Waiting) => borrowed.get(item.finding.id)?.urgency ?? 5;
+  return ordered.map((item, index) => ({
+    ...item,
+    urgencyFrom: borrowed.get(item.finding.id)?.from ?? null,
+    before: precedence(item, ordered[index + 1], graph, urgencyOf),
+  }));
+}
+
+/** The first thing that tells two neighbours apart. */
+function precedence(
+  item: Waiting,
+  next: Waiting | undefined,
+  graph: CauseGraph,
+  urgencyOf: (item: Waiting) => number,
+): Precedence | null {
+  if (next === undefined) return null;
+  const { id } = next.finding;
+  if (graph.consequencesOf(item.finding.id).includes(id)) return { id, because: 'leads to it' };
+  if (item.headOfTier !== next.headOfTier) return null;
+  const keys = [
+    ['graver', comparing(safetyKey(item.finding), safetyKey(next.finding))],
+    ['sooner', comparing(urgencyOf(item), urgencyOf(next))],
+    ['surer', comparing(stateOrder[item.finding.state], stateOrder[next.finding.state])],
+    ['dearer', comparing(item.finding.damageClass ?? 4, next.finding.damageClass ?? 4)],
+  ] as const;
+  const [because, way] = keys.find(([, difference]) => difference !== 0) ?? [];
+  return because !== undefined && way !== undefined && way < 0 ? { id, because } : null;
 }
 
 function comparePlaces(a: string | null, b: string | null, compare: ComparePlaces): number {

@@ -1,7 +1,7 @@
 import type { RiskLevel, Tier } from '../contract/standing.ts';
 import { safetyStanding } from '../judgement/risk-matrix.ts';
 import { causeGraph, reachable } from './cause-graph.ts';
-import { orderTier } from './order.ts';
+import { orderTier, type Precedence } from './order.ts';
 import type { Cause, ComparePlaces, Rankable, RankingUse } from './rankable.ts';
 import { type TierGround, tierOf } from './tier.ts';
 
@@ -16,6 +16,8 @@ export interface Ranked {
   readonly leadsToConfirmed: boolean;
   /** The finding whose urgency it borrows because it leads to it, or null. */
   readonly urgencyFrom: string | null;
+  /** What puts it before the next line of its tier. */
+  readonly before: Precedence | null;
 }
 
 export interface RankingInput {
@@ -49,9 +51,9 @@ export function rank(input: RankingInput): Ranked[] {
   });
   return tierNumbers.flatMap((tier) => {
     const inTier = placed.filter((item) => item.tier === tier);
-    return orderTier(inTier, input.causes, input.comparePlaces).flatMap(({ finding, urgencyFrom }) => {
+    return orderTier(inTier, input.causes, input.comparePlaces).flatMap(({ finding, urgencyFrom, before }) => {
       const item = inTier.find((other) => other.finding.id === finding.id);
-      return item === undefined ? [] : [{ ...item, level: safetyStanding(finding.safety).level, urgencyFrom }];
+      return item === undefined ? [] : [{ ...item, level: safetyStanding(finding.safety).level, urgencyFrom, before }];
     });
   });
 }

@@ -27,7 +27,7 @@ const chance: Readonly<Record<Probability, string>> = {
   A: 'often',
   B: 'several times',
   C: 'likely sometime',
-  D: 'unlikely, yet possible,',
+  D: 'unlikely but possible',
   E: 'hardly to be expected',
   F: 'no longer',
 };
@@ -35,7 +35,7 @@ const chance: Readonly<Record<Probability, string>> = {
 function harmWords(item: Ranked, hours: number): string {
   const { safety } = item.finding;
   if (safety === null || safety === 'none') return 'no risk to people named';
-  return `${harm[safety.severity]}, ${chance[safety.probability]} in ${hours} hours`;
+  return `${harm[safety.severity]}: ${chance[safety.probability]} in ${hours} hours of use`;
 }
 
 function wordsOfUse({ road, slope, peopleNear }: RankingUse): string {
@@ -83,9 +83,32 @@ function doubtWords(item: Ranked, context: WhyContext): string {
   if (state !== 'suspected') return '';
   if (item.loweredByDoubt) return 'one step lower because it is only suspected';
   if (context.confirmedConsequences.length > 0) {
-    return `suspected, and it leads to ${listed(context.confirmedConsequences)}, which is certain`;
+    const numbers = context.confirmedConsequences;
+    return `suspected, and it leads to ${listed(numbers)}, which ${numbers.length === 1 ? 'is' : 'are'} certain`;
   }
   return item.tier <= 1 ? 'suspected, and so taken for true until proven otherwise' : 'suspected';
+}
+
+/** What puts it before its neighbour; nothing where the reason given so far already says it. */
+function placeWords(item: Ranked, context: WhyContext): string {
+  if (item.before === null) return '';
+  const next = context.numberOf(item.before.id);
+  if (next === null) return '';
+  switch (item.before.because) {
+    case 'leads to it':
+      return context.confirmedConsequences.includes(next) && item.finding.state === 'suspected'
+        ? ''
+        : `before ${next}, which it leads to`;
+    case 'sooner':
+      return item.urgencyFrom === null
+        ? `sooner than ${next}`
+        : `leads to ${context.numberOf(item.urgencyFrom)}, so before ${next}`;
+    case 'dearer':
+      return `dearer than ${next} if it is left`;
+    case 'graver':
+    case 'surer':
+      return '';
+  }
 }
 
 const listed = (numbers: readonly number[]): string =>
@@ -94,13 +117,13 @@ const listed = (numbers: readonly number[]): string =>
 /** Why a finding stands where it does, as one sentence a mechanic can read out. */
 export function why(item: Ranked, context: WhyContext): string {
   const { finding } = item;
-  const parts = [groundWords(item, context), doubtWords(item, context)];
+  const place = placeWords(item, context);
+  const ground = [groundWords(item, context), place].filter((part) => part !== '').join(', ');
+  const parts = [ground, doubtWords(item, context)];
   const named = namedConditionOf(finding.named);
   if (named !== null && finding.namedDeclinedBecause !== null) {
     parts.push(`${named.words}, yet not followed: ${finding.namedDeclinedBecause}`);
   }
-  const ahead = item.urgencyFrom === null ? null : context.numberOf(item.urgencyFrom);
-  if (ahead !== null) parts.push(`stands before ${ahead}, which it leads to`);
   if (finding.safety === null && item.ground !== 'not-judged')
     parts.push('whether it can hurt somebody is not judged yet');
   const said = parts.filter((part) => part !== '').join('; ');
