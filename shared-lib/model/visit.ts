@@ -31,6 +31,7 @@ export const Visit = z.strictObject({
   meter: MeterReading,
   /** The part that sticks to every shot taken in until it is changed. */
   currentPart: z.string().nullable(),
+  openedAtMs: z.int(),
   leftAtMs: z.int().nullable(),
 });
 export type Visit = z.infer<typeof Visit>;

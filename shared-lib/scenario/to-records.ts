@@ -167,6 +167,7 @@ function visitRecords(source: ScenarioVisit, visitId: string, place: Place): Vis
         estimate: source.meter.estimate ?? false,
       },
       currentPart: null,
+      openedAtMs: startOfDayMs(source.date),
       leftAtMs: source.left === true ? startOfDayMs(source.date) : null,
     },
     scope: source.scope.map((item, position) => ({

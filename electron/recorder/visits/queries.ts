@@ -23,6 +23,7 @@ export const rowToVisit = (row: Tables['visit']): Visit => ({
     estimate: row.meter_estimate === 1,
   },
   currentPart: row.current_part,
+  openedAtMs: row.opened_at_ms,
   leftAtMs: row.left_at_ms,
 });
 
