@@ -91,17 +91,28 @@ const kindOfBrands = (head: Uint8Array): Kind => {
   return brands.some((brand) => generalPictureBrands.has(brand)) ? 'heic' : 'video';
 };
 
-const isText = (head: Uint8Array): boolean =>
+const hasOnlyTextBytes = (head: Uint8Array): boolean =>
   head.every((byte) => byte >= 32 || (byte >= 9 && byte <= 13) || byte === 27);
+
+const isUtf8 = (head: Uint8Array): boolean => {
+  try {
+    // Streaming: a letter cut in two by the end of the head is no fault.
+    new TextDecoder('utf-8', { fatal: true }).decode(head, { stream: true });
+    return true;
+  } catch {
+    return false;
+  }
+};
 
 const kindOfText = (head: Uint8Array): Kind => {
   const isWide = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff);
-  if (!isWide && !isText(head)) return 'unknown';
+  if (!isWide && !hasOnlyTextBytes(head)) return 'unknown';
   // Dropping the zero bytes is enough to see ASCII tags in UTF-16 text.
   const text = latin(head, 0, head.length).replaceAll('\0', '').toLowerCase();
+  if (/^\W*<(!doctype html|html)[\s>]/.test(text)) return 'html';
   if (/<svg[\s>:]|<[a-z]+:svg[\s>]/.test(text)) return 'svg';
-  if (/<!doctype html|<html[\s>]|<head[\s>]|<body[\s>]|<script[\s>]/.test(text)) return 'html';
-  return 'text';
+  if (/<(html|head|body|script)[\s>]/.test(text)) return 'html';
+  return isWide || isUtf8(head) ? 'text' : 'unknown';
 };
 
 const isBmp = (head: Uint8Array): boolean =>

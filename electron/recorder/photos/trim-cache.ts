@@ -8,7 +8,7 @@ export const touch = async (path: string): Promise<void> => {
   await utimes(path, now, now).catch(() => {});
 };
 
-/** Deletes the files longest not used, until all of a folder tree takes at most `mostBytes`. */
+/** Deletes the files longest not used, until all of a folder tree takes at most `mostBytes`. The one used last always stays. */
 export const trimFolder = async (folder: string, mostBytes: number): Promise<void> => {
   const names = await readdir(folder, { recursive: true, withFileTypes: true }).catch(() => []);
   const files = await Promise.all(
@@ -22,8 +22,8 @@ export const trimFolder = async (folder: string, mostBytes: number): Promise<voi
   );
   const newestFirst = files.filter((file) => file !== null).sort((a, b) => b.usedMs - a.usedMs);
   let total = 0;
-  for (const { path, bytes } of newestFirst) {
+  for (const [index, { path, bytes }] of newestFirst.entries()) {
     total += bytes;
-    if (total > mostBytes) await rm(path, { force: true });
+    if (index > 0 && total > mostBytes) await rm(path, { force: true });
   }
 };

@@ -184,18 +184,41 @@ it('refuses more than 120 megapixels from the header, and says how many there ar
   expect((await refusalOf(takeIn(room, bomb, 'bomb.jpg'))).code).toBe('photo-bomb');
 });
 
-it('refuses a camera’s raw file instead of showing its small preview', async () => {
+/** Puts one more field into a little-endian TIFF's only directory, which moves to the end of the file. */
+const withField = (tiff: Buffer, field: { tag: number; type: number; count: number; value: number }): Buffer => {
+  const from = tiff.readUInt32LE(4);
+  const count = tiff.readUInt16LE(from);
+  const entry = Buffer.alloc(12);
+  entry.writeUInt16LE(field.tag, 0);
+  entry.writeUInt16LE(field.type, 2);
+  entry.writeUInt32LE(field.count, 4);
+  entry.writeUInt32LE(field.value, 8);
+  const entries = Array.from({ length: count }, (_, index) =>
+    tiff.subarray(from + 2 + index * 12, from + 14 + index * 12),
+  );
+  const sorted = [...entries, entry].sort((one, other) => one.readUInt16LE(0) - other.readUInt16LE(0));
+  const head = Buffer.from(tiff);
+  head.writeUInt32LE(tiff.length, 4);
+  const number = Buffer.alloc(2);
+  number.writeUInt16LE(count + 1);
+  return Buffer.concat([head, number, ...sorted, Buffer.alloc(4)]);
+};
+
+// Sources: TIFF 6.0, tag 254 (bit 0: a reduced version of another picture in the file); DNG 1.7, tag 50706 (DNGVersion).
+it.for([
+  ['whose first picture is a preview', { tag: 254, type: 4, count: 1, value: 1 }],
+  ['that says it is a digital negative', { tag: 50706, type: 1, count: 4, value: 0x00000401 }],
+] as const)('refuses a camera’s raw file %s', async ([, field]) => {
   const room = openRoom();
   const tiff = await sharp(await lopsidedPicture(64, 48))
     .tiff({ compression: 'none' })
     .toBuffer();
-  // TIFF 6.0 tag 254, the preview flag: written over the first entry, which must stay the lowest tag.
-  const directory = tiff.readUInt32LE(4);
-  tiff.writeUInt16LE(254, directory + 2);
-  tiff.writeUInt16LE(4, directory + 4);
-  tiff.writeUInt32LE(1, directory + 6);
-  tiff.writeUInt32LE(1, directory + 10);
-  expect(['photo-kind-not-read', 'photo-damaged']).toContain((await refusalOf(takeIn(room, tiff, 'raw.dng'))).code);
+  expect(await refusalOf(takeIn(room, withField(tiff, field), 'raw.dng'))).toEqual({
+    code: 'photo-kind-not-read',
+    details: { name: 'raw.dng', kind: 'camera-raw' },
+  });
+  const plain = withField(tiff, { tag: 254, type: 4, count: 1, value: 0 });
+  expect((await takeIn(room, plain, 'plain.tif')).original.mediaType).toBe('image/tiff');
 });
 
 it('says of a folder, an empty file, a pipe and a missing file what they are', async () => {
