@@ -6,6 +6,7 @@ const folder = import.meta.dirname;
 /** Built for the one browser that ever shows it, and served by the shell from `app://witness/`. */
 export default defineConfig({
   root: folder,
+  logLevel: 'warn',
   base: '/',
   publicDir: false,
   plugins: [react()],

@@ -19,6 +19,7 @@ const bundle = (entry: string, format: 'es' | 'cjs', name: string) => ({
 
 export default defineConfig({
   root: folder,
+  logLevel: 'warn',
   environments: {
     main: bundle('main.ts', 'es', 'main.js'),
     preload: bundle('preload.ts', 'cjs', 'preload.cjs'),

@@ -20,8 +20,12 @@ export function readWindowState(file: string): WindowState | null {
   }
 }
 
-/** Renamed into place, so that a half-written file is never read. */
+/** Renamed into place, so that a half-written file is never read. A full disk must not keep the window from closing. */
 export function writeWindowState(file: string, state: WindowState): void {
-  writeFileSync(`${file}.new`, JSON.stringify(state));
-  renameSync(`${file}.new`, file);
+  try {
+    writeFileSync(`${file}.new`, JSON.stringify(state));
+    renameSync(`${file}.new`, file);
+  } catch (error) {
+    console.error(`The place of the window could not be kept: ${error}`);
+  }
 }

@@ -11,7 +11,7 @@ export function buildWhenStale(project) {
   const changed = Math.max(...sources.map((name) => newestMs(join(project, name))));
   if (built > changed) return;
   console.error('Building the window (a few seconds).');
-  const { status } = npmRun(project, ['run', '--silent', 'build', '--', '--logLevel', 'warn']);
+  const { status } = npmRun(project, ['run', '--silent', 'build']);
   if (status !== 0) throw new Error('The build failed.');
 }
 

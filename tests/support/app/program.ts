@@ -1,3 +1,4 @@
+import type { ChildProcess } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { _electron, type ElectronApplication, type Page } from '@playwright/test';
@@ -18,11 +19,14 @@ export class Program {
   readonly page: Page;
   readonly dataFolder: string;
   readonly recorderPid: number;
+  readonly #shell: ChildProcess;
   readonly #errors: string[] = [];
   readonly #allowed: RegExp[] = [];
 
   private constructor(app: ElectronApplication, page: Page, dataFolder: string, recorderPid: number) {
     this.app = app;
+    // Kept, because Playwright knows it no more once it is closed.
+    this.#shell = app.process();
     this.page = page;
     this.dataFolder = dataFolder;
     this.recorderPid = recorderPid;
@@ -41,13 +45,19 @@ export class Program {
       args: ['.', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []), '--data', dataFolder],
       env: environment(settings),
     });
-    const page = await app.firstWindow();
-    const recorderPid = await until('the recorder is started', () => recorderOf(app.process().pid));
-    const program = new Program(app, page, dataFolder, recorderPid);
-    program.#listenForErrors();
-    if (size) await program.resize(size);
-    await page.waitForLoadState();
-    return program;
+    try {
+      const page = await app.firstWindow();
+      const recorderPid = await until('the recorder is started', () => recorderOf(app.process().pid));
+      const program = new Program(app, page, dataFolder, recorderPid);
+      program.#listenForErrors();
+      if (size) await program.resize(size);
+      await page.waitForLoadState();
+      return program;
+    } catch (error) {
+      // Nobody else knows of it yet.
+      app.process().kill('SIGKILL');
+      throw error;
+    }
   }
 
   /** The page's own size, without title bar and menu. */
@@ -111,24 +121,23 @@ export class Program {
 
   /** Without warning, as a power cut would. */
   async killRecorder(): Promise<void> {
-    const pid = recorderOf(this.app.process().pid);
+    const pid = recorderOf(this.#shell.pid);
     if (pid === undefined) throw new Error('No recorder is running.');
     process.kill(pid, 'SIGKILL');
     await until('the recorder is dead', () => !isAlive(pid) || undefined);
   }
 
-  /** Without warning; afterwards only `Program.launch` on the same folder makes sense. */
+  /** Without warning; afterwards only a new launch on the same folder makes sense. */
   async killShell(): Promise<void> {
-    const shell = this.app.process();
-    const isClosed = new Promise((closed) => shell.once('exit', closed));
-    shell.kill('SIGKILL');
-    await isClosed;
+    const hasEnded = new Promise((ended) => this.#shell.once('exit', ended));
+    this.#shell.kill('SIGKILL');
+    await hasEnded;
   }
 
   /** Closes the window as the mechanic does, and waits until nothing of the program runs. */
   async close(): Promise<void> {
-    const recorder = recorderOf(this.app.process().pid);
-    if (this.app.process().exitCode === null && this.app.process().signalCode === null) await this.app.close();
+    const recorder = recorderOf(this.#shell.pid);
+    if (this.#shell.exitCode === null && this.#shell.signalCode === null) await this.app.close();
     for (const pid of [recorder, this.recorderPid]) {
       if (pid !== undefined) await until('the recorder has ended', () => !isAlive(pid) || undefined);
     }

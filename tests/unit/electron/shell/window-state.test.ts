@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 import { readWindowState, writeWindowState } from '../../../../electron/shell/window-state.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'window-state '));
@@ -24,4 +24,11 @@ test.each([[''], ['{'], ['null'], ['[]'], ['{"x":1,"y":2,"width":3}'], ['{"x":1,
 
 test('no file is a first start', () => {
   expect(readWindowState(join(folder, 'absent.json'))).toBeNull();
+});
+
+test('a folder that cannot be written keeps no window from closing', () => {
+  const said = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  writeWindowState(join(folder, 'no/such/folder/window.json'), { x: 0, y: 0, width: 1, height: 1, isMaximized: false });
+  expect(said).toHaveBeenCalledOnce();
+  said.mockRestore();
 });
