@@ -16,17 +16,26 @@ export function causeGraph(ids: readonly string[], causes: readonly Cause[]): Ca
     forward.get(fromId)?.add(toId);
     backward.get(toId)?.add(fromId);
   }
+  const listed = (sets: ReadonlyMap<string, ReadonlySet<string>>) =>
+    new Map([...sets].map(([id, set]) => [id, [...set]]));
+  const consequences = listed(forward);
+  const direct = listed(backward);
   return {
     ids,
-    consequencesOf: (id) => [...(forward.get(id) ?? [])],
-    causesOf: (id) => [...(backward.get(id) ?? [])],
+    consequencesOf: (id) => consequences.get(id) ?? [],
+    causesOf: (id) => direct.get(id) ?? [],
   };
 }
 
 /** Everything reached from `start` by one step or more; holds `start` itself only when it lies on a loop. */
 export function reachable(start: string, next: (id: string) => readonly string[]): Set<string> {
+  return reachableFrom(next(start), next);
+}
+
+/** The findings given and everything reached from them. */
+export function reachableFrom(starts: readonly string[], next: (id: string) => readonly string[]): Set<string> {
   const seen = new Set<string>();
-  const open = [...next(start)];
+  const open = [...starts];
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
     if (seen.has(id)) continue;
     seen.add(id);

@@ -1,4 +1,5 @@
 import { riskLevels, safetyStanding } from '../judgement/risk-matrix.ts';
+import { breakLoops } from './break-loops.ts';
 import { type CauseGraph, causeGraph, reachable } from './cause-graph.ts';
 import type { Cause, ComparePlaces, Rankable } from './rankable.ts';
 import { urgencyOrUnsaid } from './tier.ts';
@@ -47,51 +48,79 @@ export function loopStart(loop: readonly Rankable[]): Rankable {
  */
 export function orderTier(waiting: readonly Waiting[], causes: readonly Cause[], compare: ComparePlaces): Ordered[] {
   const byId = new Map(waiting.map((item) => [item.finding.id, item]));
-  const alike = causes.filter(({ fromId, toId }) => {
-    const from = byId.get(fromId);
-    const to = byId.get(toId);
-    return from !== undefined && to !== undefined && safetyKey(from.finding) === safetyKey(to.finding);
-  });
-  const graph = causeGraph([...byId.keys()], alike);
-
-  const borrowed = new Map(
-    waiting.map(({ finding }) => {
-      let best: { urgency: number; from: string | null } = { urgency: urgencyOrUnsaid(finding.urgency), from: null };
-      for (const id of reachable(finding.id, graph.consequencesOf)) {
-        const other = byId.get(id)?.finding;
-        if (other === undefined) continue;
-        const urgency = urgencyOrUnsaid(other.urgency);
-        const closer = best.from !== null && urgency === best.urgency && id < best.from;
-        if (urgency < best.urgency || closer) best = { urgency, from: id };
-      }
-      return [finding.id, best] as const;
-    }),
+  const safetyOf = new Map(waiting.map(({ finding }) => [finding.id, safetyKey(finding)]));
+  const alike = causes.filter(
+    ({ fromId, toId }) => safetyOf.has(fromId) && safetyOf.get(fromId) === safetyOf.get(toId),
   );
-
+  const ids = [...byId.keys()];
+  const graph = causeGraph(ids, alike);
+  const borrowed = new Map(waiting.map((item) => [item.finding.id, borrowedUrgency(item.finding, byId, graph)]));
+  const urgencyOf = (item: Waiting) => borrowed.get(item.finding.id)?.urgency ?? 5;
+  const placeOf = placeOrder(waiting, compare);
   const byKey = (a: Waiting, b: Waiting): number =>
     comparing(a.headOfTier ? 0 : 1, b.headOfTier ? 0 : 1) ||
-    comparing(safetyKey(a.finding), safetyKey(b.finding)) ||
-    comparing(borrowed.get(a.finding.id)?.urgency ?? 5, borrowed.get(b.finding.id)?.urgency ?? 5) ||
+    comparing(safetyOf.get(a.finding.id) ?? '', safetyOf.get(b.finding.id) ?? '') ||
+    comparing(urgencyOf(a), urgencyOf(b)) ||
     comparing(stateOrder[a.finding.state], stateOrder[b.finding.state]) ||
     comparing(a.finding.damageClass ?? 4, b.finding.damageClass ?? 4) ||
-    comparePlaces(a.finding.place, b.finding.place, compare) ||
+    comparing(placeOf(a.finding.place), placeOf(b.finding.place)) ||
     comparing(a.finding.number, b.finding.number) ||
     comparing(a.finding.id, b.finding.id);
 
-  const left = new Map(byId);
-  const ordered: Waiting[] = [];
-  while (left.size > 0) {
-    const next = candidates(left, graph).sort(byKey)[0];
-    if (next === undefined) throw new Error('every set of causes has a beginning');
-    left.delete(next.finding.id);
-    ordered.push(next);
-  }
-  const urgencyOf = (item: Waiting) => borrowed.get(item.finding.id)?.urgency ?? 5;
+  const startOf = (loop: readonly string[]) => loopStart(loop.flatMap((id) => byId.get(id)?.finding ?? [])).id;
+  const straight = causeGraph(ids, breakLoops(ids, alike, startOf));
+  const ordered = causesFirst(waiting, straight, byKey);
   return ordered.map((item, index) => ({
     ...item,
     urgencyFrom: borrowed.get(item.finding.id)?.from ?? null,
     before: precedence(item, ordered[index + 1], graph, urgencyOf),
   }));
+}
+
+/** Repeatedly takes the smallest of those that nothing still waiting leads to. */
+function causesFirst(
+  waiting: readonly Waiting[],
+  straight: CauseGraph,
+  byKey: (a: Waiting, b: Waiting) => number,
+): Waiting[] {
+  const sorted = [...waiting].sort(byKey);
+  const held = new Map(sorted.map(({ finding }) => [finding.id, straight.causesOf(finding.id).length]));
+  const ordered: Waiting[] = [];
+  while (sorted.length > 0) {
+    const free = sorted.findIndex(({ finding }) => held.get(finding.id) === 0);
+    const [next] = sorted.splice(free, 1);
+    if (free < 0 || next === undefined) throw new Error('every set of causes without loops has a beginning');
+    ordered.push(next);
+    for (const id of straight.consequencesOf(next.finding.id)) held.set(id, (held.get(id) ?? 0) - 1);
+  }
+  return ordered;
+}
+
+/** The most urgent of a finding and of all it leads to inside its tier and safety. */
+function borrowedUrgency(
+  finding: Rankable,
+  byId: ReadonlyMap<string, Waiting>,
+  graph: CauseGraph,
+): { readonly urgency: number; readonly from: string | null } {
+  const own = { urgency: urgencyOrUnsaid(finding.urgency) as number, from: null };
+  return [...reachable(finding.id, graph.consequencesOf)]
+    .map((id) => ({ urgency: urgencyOrUnsaid(byId.get(id)?.finding.urgency ?? null) as number, from: id }))
+    .reduce<{ urgency: number; from: string | null }>((best, next) => {
+      const same = best.from !== null && next.urgency === best.urgency && next.from < best.from;
+      return next.urgency < best.urgency || same ? next : best;
+    }, own);
+}
+
+/** Each place's position among those of this tier, worked out once; a finding without a place comes last. */
+function placeOrder(waiting: readonly Waiting[], compare: ComparePlaces): (place: string | null) => number {
+  const places = [...new Set(waiting.flatMap(({ finding }) => finding.place ?? []))].sort(compare);
+  const positions = new Map<string, number>();
+  for (const [index, place] of places.entries()) {
+    const before = places[index - 1];
+    const same = before !== undefined && compare(before, place) === 0;
+    positions.set(place, same ? (positions.get(before) ?? index) : index);
+  }
+  return (place) => (place === null ? places.length : (positions.get(place) ?? places.length));
 }
 
 /** The first thing that tells two neighbours apart. */
@@ -113,23 +142,4 @@ function precedence(
   ] as const;
   const [because, way] = keys.find(([, difference]) => difference !== 0) ?? [];
   return because !== undefined && way !== undefined && way < 0 ? { id, because } : null;
-}
-
-function comparePlaces(a: string | null, b: string | null, compare: ComparePlaces): number {
-  if (a === null || b === null) return comparing(a === null ? 1 : 0, b === null ? 1 : 0);
-  return compare(a, b);
-}
-
-/** Findings that nothing still waiting leads to; of a loop that nothing else leads to, the one where it is broken. */
-function candidates(left: ReadonlyMap<string, Waiting>, graph: CauseGraph): Waiting[] {
-  const waitingCauses = (id: string) => graph.causesOf(id).filter((cause) => left.has(cause));
-  return [...left.values()].filter(({ finding }) => {
-    const upstream = reachable(finding.id, waitingCauses);
-    if (upstream.size === 0) return true;
-    if (!upstream.has(finding.id)) return false;
-    const loop = [...upstream];
-    const nothingAbove = loop.every((id) => reachable(id, waitingCauses).has(finding.id));
-    const members = loop.flatMap((id) => left.get(id)?.finding ?? []);
-    return nothingAbove && loopStart(members).id === finding.id;
-  });
 }

@@ -1,6 +1,6 @@
 import type { RiskLevel, Tier } from '../contract/standing.ts';
 import { safetyStanding } from '../judgement/risk-matrix.ts';
-import { causeGraph, reachable } from './cause-graph.ts';
+import { causeGraph, reachableFrom } from './cause-graph.ts';
 import { orderTier, type Precedence } from './order.ts';
 import type { Cause, ComparePlaces, Rankable, RankingUse } from './rankable.ts';
 import { type TierGround, tierOf } from './tier.ts';
@@ -42,17 +42,17 @@ export function rank(input: RankingInput): Ranked[] {
     whole.map(({ id }) => id),
     input.causes,
   );
-  const confirmed = new Set(whole.filter(({ state }) => state === 'confirmed').map(({ id }) => id));
+  const confirmed = whole.filter(({ state }) => state === 'confirmed').map(({ id }) => id);
+  const upstreamOfConfirmed = reachableFrom(confirmed.flatMap(graph.causesOf), graph.causesOf);
   const placed = input.findings.map((finding) => {
-    const leadsToConfirmed = [...reachable(finding.id, graph.consequencesOf)].some(
-      (id) => id !== finding.id && confirmed.has(id),
-    );
+    const leadsToConfirmed = upstreamOfConfirmed.has(finding.id);
     return { finding, leadsToConfirmed, ...tierOf(finding, input.use, leadsToConfirmed) };
   });
   return tierNumbers.flatMap((tier) => {
     const inTier = placed.filter((item) => item.tier === tier);
+    const byId = new Map(inTier.map((item) => [item.finding.id, item]));
     return orderTier(inTier, input.causes, input.comparePlaces).flatMap(({ finding, urgencyFrom, before }) => {
-      const item = inTier.find((other) => other.finding.id === finding.id);
+      const item = byId.get(finding.id);
       return item === undefined ? [] : [{ ...item, level: safetyStanding(finding.safety).level, urgencyFrom, before }];
     });
   });

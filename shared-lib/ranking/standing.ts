@@ -48,16 +48,16 @@ export function standingOf(input: StandingInput): Standing {
     return { findingId: finding.id, tier: item.tier, moved: finding.moved, item, computedPlace, finding };
   }
 
+  const rankedIds = new Set(rankables.map(({ id }) => id));
   const graph = causeGraph(
     rankables.map(({ id }) => id),
     links,
   );
+  const confirmed = new Map(
+    rankables.filter(({ state }) => state === 'confirmed').map(({ id, number }) => [id, number]),
+  );
   const confirmedConsequences = (id: string) =>
-    rankables
-      .filter(({ state }) => state === 'confirmed')
-      .filter((other) => other.id !== id && reachable(id, graph.consequencesOf).has(other.id))
-      .map(({ number }) => number)
-      .sort((a, b) => a - b);
+    [...reachable(id, graph.consequencesOf)].flatMap((other) => confirmed.get(other) ?? []).sort((a, b) => a - b);
 
   const lines = moveLines(computed).map(({ item, computedPlace, finding }, index): StandingLine => {
     return {
@@ -72,7 +72,7 @@ export function standingOf(input: StandingInput): Standing {
         numberOf: (id) => byId.get(id)?.number ?? null,
         notExaminedBecause: finding.notExaminedBecause,
         heldAsSuspected: finding.state === 'confirmed' && item.finding.state === 'suspected',
-        confirmedConsequences: confirmedConsequences(finding.id),
+        confirmedConsequences: item.finding.state === 'suspected' ? confirmedConsequences(finding.id) : [],
       }),
       place: index + 1,
       computedPlace,
@@ -89,7 +89,7 @@ export function standingOf(input: StandingInput): Standing {
   return {
     lines,
     unranked: findings
-      .filter(({ id }) => !ranked.some((item) => item.finding.id === id))
+      .filter(({ id }) => !rankedIds.has(id))
       .sort((a, b) => a.number - b.number)
       .map((finding) => ({
         findingId: finding.id,

@@ -1,0 +1,42 @@
+import { causeGraph, reachable } from './cause-graph.ts';
+import type { Cause } from './rankable.ts';
+
+/** Groups of findings that lead to each other round and round; single findings are left out. */
+export function loopsAmong(ids: readonly string[], causes: readonly Cause[]): string[][] {
+  const graph = causeGraph(ids, causes);
+  const seen = new Set<string>();
+  const loops: string[][] = [];
+  for (const id of ids) {
+    if (seen.has(id) || graph.consequencesOf(id).length === 0 || graph.causesOf(id).length === 0) continue;
+    const downstream = reachable(id, graph.consequencesOf);
+    if (!downstream.has(id)) continue;
+    const upstream = reachable(id, graph.causesOf);
+    const loop = [...downstream].filter((other) => upstream.has(other));
+    for (const member of loop) seen.add(member);
+    loops.push(loop);
+  }
+  return loops;
+}
+
+/**
+ * The links without those that close a loop: each loop begins at `startOf` of its members, and what leads to that one from
+ * inside the loop is dropped; loops that remain inside are broken in the same way.
+ */
+export function breakLoops(
+  ids: readonly string[],
+  causes: readonly Cause[],
+  startOf: (loop: readonly string[]) => string,
+): Cause[] {
+  return loopsAmong(ids, causes).reduce<Cause[]>(
+    (kept, loop) => {
+      const start = startOf(loop);
+      const members = new Set(loop);
+      const opened = kept.filter(({ fromId, toId }) => !(toId === start && members.has(fromId)));
+      const rest = loop.filter((id) => id !== start);
+      const inside = opened.filter(({ fromId, toId }) => rest.includes(fromId) && rest.includes(toId));
+      const insideKept = new Set(breakLoops(rest, inside, startOf));
+      return opened.filter((cause) => !inside.includes(cause) || insideKept.has(cause));
+    },
+    [...causes],
+  );
+}
