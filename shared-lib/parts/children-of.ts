@@ -8,7 +8,7 @@ import { headProblem } from './head-problem.ts';
 import { isOffered } from './layout-needs.ts';
 import type { LocationPath } from './location.ts';
 import { parseLocation } from './parse-location.ts';
-import { speakComponent } from './speak-component.ts';
+import { speakPath } from './speak-component.ts';
 import { pluralOf } from './speak-node.ts';
 
 /** One line of a picker. */
@@ -22,20 +22,22 @@ export interface OfferedComponent {
   readonly takesNumber: boolean;
 }
 
-/** Every offered copy of a component below a path. */
-export function offered(component: Component, above: LocationPath, layout: Layout): readonly OfferedComponent[] {
+/** The paths of every offered copy of a component; a cylinder is offered under its own head only. */
+export function copyPaths(component: Component, above: LocationPath, layout: Layout): readonly LocationPath[] {
   const system = above[0]?.code ?? component.code;
-  const paths = copiesOf(component, system, layout).map((indices) => [...above, { code: component.code, indices }]);
-  const places = paths.filter((path) => headProblem(path, layout) === null);
-  return places.map((place) => {
-    const path = formatPath(place);
-    return {
-      path,
-      label: speakComponent(path, layout),
-      group: pluralOf(component),
-      takesNumber: (place.at(-1)?.indices ?? []).length === 0 && takesNumber(component),
-    };
-  });
+  return copiesOf(component, system, layout)
+    .map((indices) => [...above, { code: component.code, indices }])
+    .filter((path) => headProblem(path, layout) === null);
+}
+
+/** A path as a line to pick. */
+export function offeredAt(path: LocationPath, component: Component, layout: Layout): OfferedComponent {
+  return {
+    path: formatPath(path),
+    label: speakPath(path, layout),
+    group: pluralOf(component),
+    takesNumber: path.at(-1)?.indices.length === 0 && takesNumber(component),
+  };
 }
 
 /**
@@ -47,5 +49,7 @@ export function offered(component: Component, above: LocationPath, layout: Layou
 export function childrenOf(pathText: string, layout: Layout): readonly OfferedComponent[] {
   const above = pathText === '' ? [] : parseLocation(pathText).path;
   const parts = above.length === 0 ? componentTemplate : (findComponent(above)?.parts ?? []);
-  return parts.filter((part) => isOffered(part, layout)).flatMap((part) => offered(part, above, layout));
+  return parts
+    .filter((part) => isOffered(part, layout))
+    .flatMap((part) => copyPaths(part, above, layout).map((path) => offeredAt(path, part, layout)));
 }

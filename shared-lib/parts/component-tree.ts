@@ -1,10 +1,11 @@
 import type { Layout } from '../model/layout.ts';
-import { childrenOf, type OfferedComponent, offered } from './children-of.ts';
+import { copyPaths, type OfferedComponent, offeredAt } from './children-of.ts';
 import type { Component } from './component.ts';
 import { componentTemplate } from './component-template.ts';
 import { headCount } from './engine-counts.ts';
 import { formatPath } from './format-location.ts';
 import { isOffered } from './layout-needs.ts';
+import type { LocationNode, LocationPath } from './location.ts';
 import { capitalise } from './speak-component.ts';
 import { pluralOf } from './speak-node.ts';
 
@@ -21,22 +22,25 @@ export interface SystemChoice extends OfferedComponent {
   readonly assemblies: readonly AssemblyChoice[];
 }
 
-function withParts(place: OfferedComponent, layout: Layout): readonly OfferedComponent[] {
-  return [place, ...childrenOf(place.path, layout).flatMap((child) => withParts(child, layout))];
+function withParts(path: LocationPath, component: Component, layout: Layout): readonly OfferedComponent[] {
+  const below = (component.parts ?? [])
+    .filter((part) => isOffered(part, layout))
+    .flatMap((part) => copyPaths(part, path, layout).flatMap((copy) => withParts(copy, part, layout)));
+  return [offeredAt(path, component, layout), ...below];
 }
 
 /** Parts of all copies at once (the skirts of all pistons) are left to typing: each copy offers its own. */
-function placesOf(assembly: Component, system: Component, layout: Layout): readonly OfferedComponent[] {
-  const copies = offered(assembly, [{ code: system.code, indices: [] }], layout);
-  const several = copies.length > 1;
-  return copies.flatMap((copy, index) => (several && index === 0 ? [copy] : withParts(copy, layout)));
+function placesOf(assembly: Component, system: LocationNode, layout: Layout): readonly OfferedComponent[] {
+  const [first, ...rest] = copyPaths(assembly, [system], layout);
+  if (first === undefined) return [];
+  if (rest.length === 0) return withParts(first, assembly, layout);
+  return [offeredAt(first, assembly, layout), ...rest.flatMap((copy) => withParts(copy, assembly, layout))];
 }
 
-function assemblyChoice(assembly: Component, system: Component, layout: Layout): AssemblyChoice {
-  const path = [system, assembly].map(({ code }) => ({ code, indices: [] }));
+function assemblyChoice(assembly: Component, system: LocationNode, layout: Layout): AssemblyChoice {
   const places = placesOf(assembly, system, layout);
   return {
-    path: formatPath(path),
+    path: formatPath([system, { code: assembly.code, indices: [] }]),
     label: places.length === 1 ? (places[0]?.label ?? '') : capitalise(labelOf(assembly, layout)),
     places,
   };
@@ -57,12 +61,13 @@ function labelOf(assembly: Component, layout: Layout): string {
 export function componentTree(layout: Layout): readonly SystemChoice[] {
   return componentTemplate
     .filter((system) => isOffered(system, layout))
-    .flatMap((system) =>
-      offered(system, [], layout).map((line) => ({
-        ...line,
+    .map((system) => {
+      const node = { code: system.code, indices: [] };
+      return {
+        ...offeredAt([node], system, layout),
         assemblies: (system.parts ?? [])
           .filter((assembly) => isOffered(assembly, layout))
-          .map((assembly) => assemblyChoice(assembly, system, layout)),
-      })),
-    );
+          .map((assembly) => assemblyChoice(assembly, node, layout)),
+      };
+    });
 }

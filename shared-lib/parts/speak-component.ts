@@ -77,6 +77,12 @@ export function capitalise(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** The title of a path that is already read: `Exhaust seat, cylinder 3`. */
+export function speakPath(path: LocationPath, layout: Layout): string {
+  const { parts, cylinder } = spokenPath(path, layout);
+  return capitalise([...parts, ...(cylinder === null ? [] : [`cylinder ${cylinder}`])].join(', '));
+}
+
 /**
  * A component in a few words, for a title, a picker or a tag.
  *
@@ -85,6 +91,5 @@ export function capitalise(text: string): string {
  * @example speakComponent('ENG/HD.1/EVS.3.1', layout) // 'Exhaust seat, cylinder 3'
  */
 export function speakComponent(pathText: string, layout: Layout): string {
-  const { parts, cylinder } = spokenPath(parseLocation(pathText).path, layout);
-  return capitalise([...parts, ...(cylinder === null ? [] : [`cylinder ${cylinder}`])].join(', '));
+  return speakPath(parseLocation(pathText).path, layout);
 }

@@ -124,8 +124,34 @@ function pathsOn(layout: Layout): readonly LocationPath[] {
     .map((place) => parseLocation(place.path).path);
 }
 
-/** Places that a machine has, as text. References are whole paths, which every place can point at. */
-export function placesOn(layout: Layout): fc.Arbitrary<string> {
-  const path = fc.constantFrom(...pathsOn(layout));
-  return fc.record({ path, qualifiers: anyQualifiers(path) }).map(formatLocation);
+export interface Machine {
+  readonly layout: Layout;
+  /** Every place its picker offers. */
+  readonly paths: readonly LocationPath[];
 }
+
+/** Three dozen machines of every kind, always the same: their trees are made once. */
+const machines: readonly Machine[] = fc
+  .sample(anyLayout, { numRuns: 36, seed: 21 })
+  .map((layout) => ({ layout, paths: pathsOn(layout) }));
+
+export const anyMachine: fc.Arbitrary<Machine> = fc.constantFrom(...machines);
+
+/** Places that a machine has, as text. References are whole paths, which every place can point at. */
+export function placesOn(machine: Machine): fc.Arbitrary<string> {
+  const path = fc.constantFrom(...machine.paths);
+  return fc
+    .record({ path, qualifiers: anyQualifiers(path) })
+    .map(formatLocation)
+    .filter((text) => text.length <= 300);
+}
+
+export interface PlaceOnMachine {
+  readonly layout: Layout;
+  readonly text: string;
+}
+
+/** A machine and a place on it. */
+export const anyPlace: fc.Arbitrary<PlaceOnMachine> = anyMachine.chain((machine) =>
+  placesOn(machine).map((text) => ({ layout: machine.layout, text })),
+);

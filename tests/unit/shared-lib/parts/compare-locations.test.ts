@@ -4,7 +4,7 @@ import type { Layout } from '../../../../shared-lib/model/layout.ts';
 import { compareLocations } from '../../../../shared-lib/parts/compare-locations.ts';
 import { formatLocation } from '../../../../shared-lib/parts/format-location.ts';
 import { parseLocation } from '../../../../shared-lib/parts/parse-location.ts';
-import { anyLayout, anyLocation, placesOn } from './arbitrary-places.ts';
+import { anyLocation, anyMachine, placesOn } from './arbitrary-places.ts';
 import { layoutOf } from './scenario-places.ts';
 
 const six = layoutOf('s2');
@@ -44,10 +44,12 @@ describe('the order of places', () => {
 });
 
 const anyThree = fc.oneof(
-  anyLayout.chain((layout) =>
-    fc.tuple(placesOn(layout), placesOn(layout), placesOn(layout)).map((places) => ({ layout, places })),
+  anyMachine.chain((machine) =>
+    fc
+      .tuple(placesOn(machine), placesOn(machine), placesOn(machine))
+      .map((places) => ({ layout: machine.layout, places })),
   ),
-  fc.tuple(anyLayout, anyLocation, anyLocation, anyLocation).map(([layout, a, b, c]) => ({
+  fc.tuple(anyMachine, anyLocation, anyLocation, anyLocation).map(([{ layout }, a, b, c]) => ({
     layout,
     places: [formatLocation(a), formatLocation(b), formatLocation(c)] as [string, string, string],
   })),
@@ -63,7 +65,7 @@ describe('the order is total', () => {
         expect(compareLocations(a, a, layout)).toBe(0);
         expect(there === 0).toBe(formatLocation(parseLocation(a)) === formatLocation(parseLocation(b)));
       }),
-      { numRuns: 80 },
+      { numRuns: 200 },
     );
   });
 
@@ -76,7 +78,7 @@ describe('the order is total', () => {
         expect(compareLocations(b, c, layout)).toBeLessThanOrEqual(0);
         expect(compareLocations(a, c, layout)).toBeLessThanOrEqual(0);
       }),
-      { numRuns: 80 },
+      { numRuns: 200 },
     );
   });
 });
