@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Shop } from '../../shared-lib/model/shop.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
+import { BlankPlate } from '../ui/BlankPlate.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
@@ -39,6 +40,7 @@ function FirstChoice({ onOwn }: { readonly onOwn: () => void }) {
   return (
     <EmptyPlace
       title="Nothing is written here yet"
+      drawing={<BlankPlate />}
       actions={
         <>
           <Button look="primary" onPress={onOwn} disabled={begin.isRunning}>
@@ -116,7 +118,7 @@ function OwnShop({ onBack }: { readonly onBack: () => void }) {
           label="Time zone"
           value={zone}
           onChange={setZone}
-          hint="Hours from UTC. A camera that names no zone is read in it."
+          hint="Hours from UTC, for cameras that name none."
           maxLength={20}
           error={
             timeZone === null

@@ -86,7 +86,7 @@ function ShopPane() {
           label="Time zone"
           value={shop.timeZone}
           onCommit={saveZone}
-          hint="Hours from UTC. A camera that names no zone is read in it."
+          hint="Hours from UTC, for cameras that name none."
           maxLength={20}
           error={
             badZone

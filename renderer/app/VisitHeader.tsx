@@ -1,4 +1,5 @@
 import { useAnswer } from '../api/queries.ts';
+import { machineName } from '../machines/floor-words.ts';
 import { Breadcrumb, Header, HeaderEnd, HeaderMiddle, Pages } from '../ui/Header.tsx';
 import { dateWords } from '../ui/words.ts';
 import { useCommand } from './command-keys.ts';
@@ -27,7 +28,7 @@ export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
   if (record !== undefined) {
     const { machine } = record;
     trail.push({
-      words: `${machine.kind} ${machine.serial}`.trim(),
+      words: machineName(machine),
       onGo: () => go({ name: 'machine', machineId: machine.id }),
     });
   }

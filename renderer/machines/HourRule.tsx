@@ -5,7 +5,7 @@ import { classNames } from '../ui/class-names.ts';
 import { useWidth } from '../ui/use-width.ts';
 import { dateWords, hoursWords, numberWords } from '../ui/words.ts';
 import styles from './HourRule.module.css';
-import { hourScale, labelRooms, shareAlong } from './hour-scale.ts';
+import { besideMark, hourScale, labelRooms, shareAlong } from './hour-scale.ts';
 import { visitWords } from './visit-words.ts';
 
 interface HourRuleProps {
@@ -23,6 +23,12 @@ interface Scribed {
 const height = 96;
 const top = 26;
 const fewestLabelPx = 150;
+/** A letter's mean width at the size of the words over a mark; ample, so that nothing is cut that could stand. */
+const letterPx = 8.4;
+
+function wantedPx(entry: MachineVisit): number {
+  return Math.max(visitWords(entry).length, dateWords(entry.visit.date).length + 8) * letterPx + 16;
+}
 
 /** A steel rule of the machine's hours with its visits scribed across it; the open one is blue. */
 export function HourRule({ visits }: HourRuleProps) {
@@ -62,7 +68,11 @@ function Rule({ read, width }: RuleProps) {
       isOpen: entry.visit.leftAtMs === null,
     }))
     .sort((a, b) => a.hours - b.hours);
-  const rooms = labelRooms(marks, width, fewestLabelPx);
+  const rooms = labelRooms(
+    marks.map(({ id, x, entry }) => ({ id, x, wantedPx: wantedPx(entry) })),
+    width,
+    fewestLabelPx,
+  );
 
   return (
     <>
@@ -105,13 +115,14 @@ function Rule({ read, width }: RuleProps) {
         })}
         {scale.majors.map((hours) => {
           const half = numberWords(hours).length * 4.2;
+          const inside = Math.min(Math.max(xOf(hours), half + 6), width - half - 6);
+          const x = besideMark(
+            inside,
+            half,
+            marks.map((mark) => mark.x),
+          );
           return (
-            <text
-              key={hours}
-              className={styles.number}
-              x={Math.min(Math.max(xOf(hours), half + 6), width - half - 6)}
-              y={top + 51}
-            >
+            <text key={hours} className={styles.number} x={x} y={top + 51}>
               {numberWords(hours)}
             </text>
           );

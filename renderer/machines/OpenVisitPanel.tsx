@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { MachinePage, MachineVisit } from '../../shared-lib/contract/machines.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange, useKeepAnswer } from '../api/queries.ts';
@@ -74,25 +74,43 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
         onChange={change}
         hoursHint={before === null ? undefined : `Last time ${hoursWords(before)}.`}
         hoursError={hasFallen ? wordsOf(open.error) : undefined}
+        underHours={
+          hasFallen ? (
+            <WhyLess reason={reason} onChoose={choose}>
+              <NewMeter
+                machineId={page.machine.id}
+                meters={page.meters}
+                trueHours={before}
+                onDone={(meter) => write(meter.id)}
+              />
+            </WhyLess>
+          ) : undefined
+        }
       />
-      {hasFallen && (
-        <Choice label="Why does it show less?" layout="column" options={reasons} value={reason} onChoose={choose} />
-      )}
-      {hasFallen && reason === 'changed' && (
-        <NewMeter
-          machineId={page.machine.id}
-          meters={page.meters}
-          trueHours={before}
-          onDone={(meter) => write(meter.id)}
-        />
-      )}
-      {hasFallen && reason === 'misread' && (
+      {open.error !== null && !hasFallen && <ErrorNote {...wordsOf(open.error)} />}
+    </Panel>
+  );
+}
+
+interface WhyLessProps {
+  readonly reason: Reason | null;
+  readonly onChoose: (reason: Reason) => void;
+  /** What a changed meter asks for. */
+  readonly children: ReactNode;
+}
+
+/** Hours do not fall by themselves: one of three things has happened. */
+function WhyLess({ reason, onChoose, children }: WhyLessProps) {
+  return (
+    <>
+      <Choice label="Why does it show less?" layout="column" options={reasons} value={reason} onChoose={onChoose} />
+      {reason === 'changed' && children}
+      {reason === 'misread' && (
         <p>
           Read it once more and type it above. If it was the last visit that was misread, open that visit and put its
           hours right; if nobody can tell, tick {'\u201C'}only an estimate{'\u201D'}.
         </p>
       )}
-      {open.error !== null && !hasFallen && <ErrorNote {...wordsOf(open.error)} />}
-    </Panel>
+    </>
   );
 }

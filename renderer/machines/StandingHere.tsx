@@ -7,13 +7,14 @@ import { Plate } from '../ui/Plate.tsx';
 import painted from '../ui/painted.module.css';
 import styles from './FloorPlace.module.css';
 import {
-  floorDetail,
   floorHeadline,
+  floorOwner,
   kindWords,
   leftAtWords,
   machineName,
   nextStepWords,
   plateHours,
+  unfinishedWords,
 } from './floor-words.ts';
 import { TagRow } from './TagRow.tsx';
 
@@ -40,7 +41,7 @@ function RowPlate({ machine }: { readonly machine: FloorMachine }) {
   const { kind, serial, bay } = machine.machine;
   return (
     <div className={styles.plateCell}>
-      <p className={styles.bay}>{bay ?? ''}</p>
+      <p className={styles.above}>{bay ?? ''}</p>
       <Plate
         title={kindWords(kind)}
         fields={[
@@ -54,28 +55,33 @@ function RowPlate({ machine }: { readonly machine: FloorMachine }) {
 
 function InHand({ machine, visitId }: { readonly machine: FloorMachine; readonly visitId: string }) {
   const record = useAnswer('visit.get', { id: visitId }).data;
-  const goOn = () => go(lastPlaceIn(visitId));
+  const { machine: plate } = machine;
   return (
     <li className={classNames(styles.row, styles.inHand, painted.painted)}>
       <RowPlate machine={machine} />
       <div className={styles.said}>
+        <p className={styles.above}>{floorOwner(machine)}</p>
         <button
           type="button"
           className={styles.open}
           data-machine-row=""
-          onClick={goOn}
-          aria-label={`Go on with ${machineName(machine.machine)}`}
+          onClick={() => go(lastPlaceIn(visitId))}
+          aria-label={`Go on with ${machineName(plate)}`}
         >
           {record === undefined ? floorHeadline(machine) : leftAtWords(record)}
         </button>
-        <p className={styles.detail}>
-          {record === undefined ? floorDetail(machine) : nextStepWords(record, machine.ownerName)}
-        </p>
+        <p className={styles.detail}>{record === undefined ? unfinishedWords(machine) : nextStepWords(record)}</p>
       </div>
       <span className={styles.goOn} aria-hidden="true">
         Go on
         <Icon name="forward" />
       </span>
+      <button
+        type="button"
+        className={styles.overPlate}
+        onClick={() => go({ name: 'machine', machineId: plate.id })}
+        aria-label={`${machineName(plate)}: plate, hours and visits`}
+      />
     </li>
   );
 }
@@ -86,6 +92,7 @@ function MachineRow({ machine }: { readonly machine: FloorMachine }) {
     <li className={styles.row}>
       <RowPlate machine={machine} />
       <div className={styles.said}>
+        <p className={styles.above}>{floorOwner(machine)}</p>
         <button
           type="button"
           className={styles.open}
@@ -97,9 +104,13 @@ function MachineRow({ machine }: { readonly machine: FloorMachine }) {
         </button>
         <p className={styles.detail}>
           {complaint !== '' && <span className={styles.owner}>{`\u201C${complaint}\u201D `}</span>}
-          {floorDetail(machine)}
+          {unfinishedWords(machine)}
         </p>
-        {tags.length > 0 && <TagRow tags={tags} />}
+        {tags.length > 0 && (
+          <div className={styles.tags}>
+            <TagRow tags={tags} />
+          </div>
+        )}
       </div>
     </li>
   );

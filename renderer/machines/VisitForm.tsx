@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { ErrorWords } from '../ui/ErrorNote.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { TextField } from '../ui/TextField.tsx';
@@ -12,10 +13,12 @@ interface VisitFormProps {
   readonly onChange: (draft: VisitDraft) => void;
   readonly hoursHint?: string | undefined;
   readonly hoursError?: ErrorWords | undefined;
+  /** Stands right under the hours: what is asked when they fall. */
+  readonly underHours?: ReactNode;
 }
 
 /** What the owner says, the hours as seen, and how the machine is used. */
-export function VisitForm({ draft, onChange, hoursHint, hoursError }: VisitFormProps) {
+export function VisitForm({ draft, onChange, hoursHint, hoursError, underHours }: VisitFormProps) {
   const { use } = draft;
   const set = (change: Partial<VisitDraft>) => onChange({ ...draft, ...change });
   const setUse = (change: Partial<VisitDraft['use']>) => set({ use: { ...use, ...change } });
@@ -51,6 +54,7 @@ export function VisitForm({ draft, onChange, hoursHint, hoursError }: VisitFormP
           }
         />
       </div>
+      {underHours}
       <fieldset>
         <legend className={styles.legend}>It is used</legend>
         <div className={styles.checks}>

@@ -23,23 +23,22 @@ export function plateHours(hours: number | null, isEstimate = false): string {
 /** What stands first to be known of a machine: the worst that was found, or that nothing was looked at. */
 export function floorHeadline(machine: FloorMachine): string {
   if (machine.visitId === null) return 'No visit opened yet';
-  if (machine.doNotOperate) return 'Tagged: do not operate';
+  if (machine.doNotOperate) return tierWords(0).heading;
   const worst = Math.min(...machine.tags.map(({ tier }) => tier));
   if (worst === 1 || worst === 2 || worst === 3) return tierWords(worst).heading;
   if (machine.tags.length > 0) return 'Notes only';
   return machine.shots > 0 ? `${countWords(machine.shots, 'photo')}, no finding yet` : 'Nothing looked at yet';
 }
 
-/** The second voice: what the owner said, and what is unfinished. */
-export function floorDetail(machine: FloorMachine): string {
-  const sentences = [];
-  const unfinished = machine.unfinishedFindings;
-  if (unfinished > 0) sentences.push(`${countWords(unfinished, 'finding')} unfinished.`);
-  const who = machine.ownerName;
+/** Whose it is, and since when it stands here. */
+export function floorOwner(machine: FloorMachine): string {
   const since = machine.visitDate === null ? '' : `in since ${dayWords(machine.visitDate)}`;
-  const parts = [who, since].filter((part) => part !== null && part !== '');
-  if (parts.length > 0) sentences.push(`${kindWords(parts.join(', '))}.`);
-  return sentences.join(' ');
+  return [machine.ownerName ?? '', since].filter((part) => part !== '').join(', ');
+}
+
+/** What is unfinished on it; empty when nothing is. */
+export function unfinishedWords({ unfinishedFindings }: FloorMachine): string {
+  return unfinishedFindings === 0 ? '' : `${countWords(unfinishedFindings, 'finding')} unfinished.`;
 }
 
 /** What a machine that has gone out is still owed. */
@@ -75,14 +74,16 @@ function spokenPart(path: string | null, record: VisitRecord): string {
 }
 
 /** The first thing that is still missing, or how it stands. */
-export function nextStepWords(record: VisitRecord, ownerName: string | null): string {
-  const { lines } = record.standing;
+export function nextStepWords(record: VisitRecord): string {
+  const { lines, notLookedAt } = record.standing;
   const unfinished = lines.find(({ missing }) => missing.length > 0);
-  const owner = ownerName === null ? '' : `${ownerName} waits for a word.`;
-  if (unfinished !== undefined) {
-    return `Finding ${unfinished.number} still lacks: ${unfinished.missing.join(', ')}. ${owner}`.trim();
-  }
-  if (lines.length > 0) return `${countWords(lines.length, 'finding')} ranked. ${owner}`.trim();
-  const said = record.visit.complaint;
-  return said === '' ? owner : `\u201C${said}\u201D ${owner}`.trim();
+  if (unfinished !== undefined) return `Finding ${unfinished.number} still lacks: ${unfinished.missing.join(', ')}.`;
+  if (lines.length > 0) return `${rankedWords(lines.length, notLookedAt.length)}.`;
+  return record.visit.complaint === '' ? '' : `\u201C${record.visit.complaint}\u201D`;
+}
+
+/** `5 findings ranked, 1 place not looked at`. */
+function rankedWords(ranked: number, unseen: number): string {
+  const words = `${countWords(ranked, 'finding')} ranked`;
+  return unseen === 0 ? words : `${words}, ${countWords(unseen, 'place')} not looked at`;
 }

@@ -69,41 +69,50 @@ export interface LabelRoom {
   readonly alignEnd: boolean;
 }
 
+export interface LabelWish {
+  readonly id: string;
+  /** Where the mark stands along the rule. */
+  readonly x: number;
+  /** The width its words would take on one line. */
+  readonly wantedPx: number;
+}
+
+const gapPx = 24;
+
 /**
  * Words over the marks without overlap. The newest visit is always named; an older one only where there is room.
  *
- * @param marks  in the order of their hours
- * @param least  the narrowest room, in pixels, in which words can still be read
+ * @param wishes  in the order of their hours
+ * @param leastPx  the narrowest room in which words can still be read
  */
-export function labelRooms(
-  marks: readonly { readonly id: string; readonly x: number }[],
-  widthPx: number,
-  least: number,
-): readonly LabelRoom[] {
-  const gap = 24;
-  const newest = marks.at(-1);
+export function labelRooms(wishes: readonly LabelWish[], widthPx: number, leastPx: number): readonly LabelRoom[] {
+  const newest = wishes.at(-1);
   if (newest === undefined) return [];
-  const rooms: LabelRoom[] = [];
-  let free = widthPx;
-  for (const mark of marks.toReversed()) {
-    const before = mark.x;
-    const after = free - mark.x;
-    const isNewest = mark === newest;
-    const alignEnd = isNewest && before > after && marks.length > 0 && after < least * 1.6;
-    if (alignEnd) {
-      const others = marks.filter((other) => other !== mark && other.x < mark.x);
-      const previous = others.at(-1);
-      // Half of the way back belongs to the visit before, if its words can stand there.
-      const reach = previous === undefined ? before : Math.max(least, Math.min(before, (before - previous.x) * 0.5));
-      const width = Math.min(reach, before);
-      rooms.push({ id: mark.id, left: mark.x - width, width, alignEnd: true });
-      free = mark.x - width - gap;
-      continue;
-    }
-    if (isNewest || after >= least) {
-      rooms.push({ id: mark.id, left: mark.x, width: Math.max(after, 0), alignEnd: false });
-      free = mark.x - gap;
-    }
+  const rooms: LabelRoom[] = [roomOfNewest(newest, wishes.at(-2), widthPx, leastPx)];
+  let free = rooms[0]?.left ?? 0;
+  for (const wish of wishes.slice(0, -1).toReversed()) {
+    const room = free - gapPx - wish.x;
+    if (room < Math.min(leastPx, wish.wantedPx)) continue;
+    rooms.push({ id: wish.id, left: wish.x, width: Math.min(wish.wantedPx, room), alignEnd: false });
+    free = wish.x;
   }
   return rooms.toReversed();
+}
+
+/** Towards the free side of its mark; backwards it leaves the visit before enough to be read. */
+function roomOfNewest(newest: LabelWish, before: LabelWish | undefined, widthPx: number, leastPx: number): LabelRoom {
+  const after = widthPx - newest.x;
+  if (after >= newest.wantedPx || after >= newest.x) {
+    return { id: newest.id, left: newest.x, width: Math.min(newest.wantedPx, after), alignEnd: false };
+  }
+  const shared = before === undefined ? newest.x : newest.x - before.x - leastPx - gapPx;
+  const width = Math.min(newest.wantedPx, newest.x, Math.max(leastPx, shared));
+  return { id: newest.id, left: newest.x - width, width, alignEnd: true };
+}
+
+/** Moves a number of the rule beside a visit's mark that would be scribed through it. */
+export function besideMark(x: number, halfPx: number, marks: readonly number[]): number {
+  const through = marks.find((mark) => Math.abs(mark - x) < halfPx + 5);
+  if (through === undefined) return x;
+  return through > x ? through - halfPx - 7 : through + halfPx + 7;
 }

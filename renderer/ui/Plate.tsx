@@ -18,11 +18,22 @@ interface PlateProps {
   readonly className?: string | undefined;
 }
 
+/** Letters from which on a title is stamped smaller, so that it stays on one line as long as it can. */
+const longTitle = { small: 19, large: 21 } as const;
+
 /** The identity plate of one machine. */
 export function Plate({ title, fields, size = 'small', blank = false, heading, className }: PlateProps) {
   const Title = heading === undefined ? 'div' : (`h${heading}` as const);
   return (
-    <div className={classNames(styles.plate, size === 'large' && styles.large, blank && styles.blank, className)}>
+    <div
+      className={classNames(
+        styles.plate,
+        size === 'large' && styles.large,
+        title.length > longTitle[size] && styles.long,
+        blank && styles.blank,
+        className,
+      )}
+    >
       <span className={classNames(styles.rivet, styles.left)} />
       <span className={classNames(styles.rivet, styles.right)} />
       <Title className={styles.title}>{title}</Title>

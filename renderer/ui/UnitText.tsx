@@ -12,7 +12,7 @@ export function UnitText({ value, unit }: UnitTextProps) {
   return (
     <span className={styles.number}>
       {value}
-      {!closesUp && '\u2009'}
+      {!closesUp && '\u202f'}
       <span className={classNames(styles.unit, closesUp && styles.closed)}>{unit}</span>
     </span>
   );

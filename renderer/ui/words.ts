@@ -13,7 +13,8 @@ const months = [
   'December',
 ] as const;
 
-const thinSpace = '\u2009';
+/** Narrow, and never broken at the end of a line. */
+const thinSpace = '\u202f';
 
 /** `2026-06-08` as `8 June 2026`; the text itself where it is no date. */
 export function dateWords(isoDate: string): string {
@@ -27,7 +28,7 @@ export function dayWords(isoDate: string): string {
   return dateWords(isoDate).replace(/ \d{4}$/, '');
 }
 
-/** Whole numbers in groups of three with thin spaces: `6 260`. At most one decimal. */
+/** Whole numbers in groups of three with narrow spaces: `6 260`. At most one decimal. */
 export function numberWords(value: number): string {
   const rounded = Math.round(value * 10) / 10;
   const [whole = '0', fraction] = Math.abs(rounded).toString().split('.');

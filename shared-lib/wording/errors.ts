@@ -17,6 +17,12 @@ function text(details: Details, key: string, standIn: string): string {
   return standIn;
 }
 
+/** Hours in groups of three: `6 260 h`, with narrow spaces that never break. */
+function hours(details: Details, key: string): string {
+  const grouped = text(details, key, '?').replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f');
+  return `${grouped}\u202fh`;
+}
+
 function list(details: Details, key: string): string[] {
   const value = details[key];
   return Array.isArray(value) ? value.filter((item) => typeof item === 'string') : [];
@@ -97,7 +103,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     };
   },
   'hours-fall': (d) => ({
-    happened: `The meter shows less than last time (${text(d, 'now', '?')} h now, ${text(d, 'before', '?')} h before).`,
+    happened: `The meter shows less than last time: ${hours(d, 'now')} now, ${hours(d, 'before')} before.`,
     kept: `${typedIsKept} Was the meter changed, was it misread, or is this another machine?`,
   }),
   'has-visits': fixed('This machine has visits on record, so it stays.', nothingChanged),

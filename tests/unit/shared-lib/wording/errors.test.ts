@@ -24,7 +24,7 @@ describe('every refusal has a plain sentence', () => {
 
   it('says both readings when the hours fall, and asks why', () => {
     const text = errorText({ code: 'hours-fall', details: { before: 6260, now: 12 } });
-    expect(text).toContain('12 h now, 6260 h before');
+    expect(text).toContain('12\u202fh now, 6\u202f260\u202fh before');
     expect(text).toMatch(/changed.*misread.*another machine/);
   });
 
