@@ -49,12 +49,12 @@ it('takes photos into a visit, numbered as offered, and tells what became of eac
 it('lets the current part stick to every shot until it is changed', async () => {
   const test = openTestRecorder();
   const { visitId } = await addLoader(test);
-  await test.call('visit.change', { id: visitId, currentPart: 'ENG/BLK/BORE.3' });
+  await test.call('visit.change', { id: visitId, currentPart: 'ENG/LNR.3' });
   await take(test, visitId, [fixture('gps.jpg'), fixture('date-tz.jpg')]);
   await test.call('visit.change', { id: visitId, currentPart: null });
   await take(test, visitId, [fixture('palette.png')]);
   const [one, two, three] = await shotsOf(test, visitId);
-  expect(one?.component).toBe('ENG/BLK/BORE.3');
+  expect(one?.component).toBe('ENG/LNR.3');
   expect(two?.component).toBe(one?.component);
   expect(three?.component).toBeNull();
 });
@@ -128,9 +128,9 @@ it('changes caption and place, and refuses a place that the machine does not hav
   await take(test, visitId, [fixture('gps.jpg')]);
   const [shot] = await shotsOf(test, visitId);
   const id = shot?.id ?? '';
-  const changed = await test.call('shot.change', { id, caption: 'Top of the bore', component: 'ENG/BLK/BORE.2' });
-  expect(changed).toMatchObject({ caption: 'Top of the bore', component: 'ENG/BLK/BORE.2' });
-  await expect(test.call('shot.change', { id, component: 'ENG/BLK/BORE.9' })).rejects.toThrow('location-unknown');
+  const changed = await test.call('shot.change', { id, caption: 'Top of the bore', component: 'ENG/LNR.2' });
+  expect(changed).toMatchObject({ caption: 'Top of the bore', component: 'ENG/LNR.2' });
+  await expect(test.call('shot.change', { id, component: 'ENG/LNR.9' })).rejects.toThrow('location-unknown');
 });
 
 it('stops an import when told to; what was taken in stays', async () => {
