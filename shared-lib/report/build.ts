@@ -5,6 +5,7 @@ import type { Report } from './model.ts';
 import { printable } from './printable-text.ts';
 import { canonicalRecord, recordFileName } from './record.ts';
 import { sections } from './sections/index.ts';
+import { shortened } from './sentence.ts';
 import type { ReportSource } from './source.ts';
 
 /** The first sixteen digits of a digest, in fours: enough to compare by eye. */
@@ -34,7 +35,7 @@ export function buildReport(source: ReportSource, digestOf: (text: string) => st
     author: context.mechanic?.name || shop.name || 'Witness Mark',
     subject: `${reportWords.heading} of one machine with its record attached`,
     date: dayOf(source.nowMs, source.zoneOffsetMin),
-    runningHead: `${named}, ${sayIsoDay(record.visit.date)}`,
+    runningHead: `${shortened(named, 80)}, ${sayIsoDay(record.visit.date)}`,
     draftMark: reportWords.draftMark,
     footLeft: reportWords.draftFoot,
     footMiddle: `record ${shortDigest(digestOf(json))}`,

@@ -24,11 +24,11 @@ export interface PrintedStroke {
   readonly dashed: boolean;
 }
 
-/** A tag on a photo: its upper left corner, and its leader (null where the tag touches the mark). */
+/** A tag on a photo: its middle, and the point of the mark its leader runs to (null where the tag touches the mark). */
 export interface PrintedTag {
   readonly tag: ReportTag;
   readonly at: PrintedPoint;
-  readonly leader: readonly [from: PrintedPoint, to: PrintedPoint] | null;
+  readonly leaderTo: PrintedPoint | null;
 }
 
 /** One photo as it stands on a page. All geometry is in mm on paper. */
@@ -37,7 +37,7 @@ export interface ReportPhoto {
   readonly widthMm: number;
   readonly heightMm: number;
   /** The whole picture, placed so that the frame shows the wanted part of it. */
-  readonly picture: { readonly xMm: number; readonly yMm: number; readonly widthMm: number };
+  readonly picture: { readonly xMm: number; readonly yMm: number; readonly widthMm: number; readonly heightMm: number };
   /** Width of marks and tags against their full size. */
   readonly markScale: number;
   readonly strokes: readonly PrintedStroke[];

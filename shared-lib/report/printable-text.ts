@@ -84,21 +84,54 @@ function printCluster(cluster: readonly string[]): string {
   return out;
 }
 
+/** Longer than any word that has to stand whole in the narrowest column. */
+const longestWhole = 26;
+const partLength = 8;
+const zeroWidthSpace = '\u200b';
+
+/** A word too long for a column may be parted between any eight letters; the mark for it is never seen. */
+function partable(clusters: readonly string[]): string[] {
+  const out: string[] = [];
+  let run: string[] = [];
+  const flush = () => {
+    const long = run.length > longestWhole;
+    out.push(
+      ...run.flatMap((each, index) =>
+        long && index > 0 && index % partLength === 0 ? [zeroWidthSpace, each] : [each],
+      ),
+    );
+    run = [];
+  };
+  for (const cluster of clusters) {
+    if (/^\s$/u.test(cluster)) {
+      flush();
+      out.push(cluster);
+    } else run.push(cluster);
+  }
+  flush();
+  return out;
+}
+
 /**
  * Text that the typesetter can set with the fonts that ship: what none of them holds, and what an archive PDF
  * forbids, stands there as `[U+XXXX]`. Line breaks stay, tabs become spaces. A report never fails because of a name.
  */
 export function printableText(text: string): string {
   const plain = text.replaceAll(/\r\n?/g, '\n').replaceAll('\t', ' ').normalize('NFC');
-  return clustersOf(plain).map(printCluster).join('');
+  return partable(clustersOf(plain).map(printCluster)).join('');
 }
 
-/** The same for every text of a plain value; keys are ours and stay. */
+/** Keys whose values name a record or a file and are never set as text. */
+const names: ReadonlySet<string> = new Set(['digest', 'findingId']);
+
+/** The same for every text of a plain value. */
 export function printable<T>(value: T): T {
   if (typeof value === 'string') return printableText(value) as T;
   if (Array.isArray(value)) return value.map((each) => printable(each)) as T;
   if (value !== null && typeof value === 'object') {
-    return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, printable(each)])) as T;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, each]) => [key, names.has(key) ? each : printable(each)]),
+    ) as T;
   }
   return value;
 }

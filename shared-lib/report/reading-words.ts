@@ -1,6 +1,6 @@
 import type { Reading, ResultLine, Verdict } from '../model/reading.ts';
 import { readNumber } from '../quantities/read-number.ts';
-import { showValue } from '../quantities/show-quantity.ts';
+import { type ShownNumber, showValue, withUnit } from '../quantities/show-quantity.ts';
 import type { UnitSystem } from '../quantities/units.ts';
 import type { ReadingLine } from './model.ts';
 
@@ -29,12 +29,36 @@ function stepOf(text: string, uncertainty: number | null): number | null {
   return Math.max(written, 10 ** (first <= 2 ? order - 1 : order));
 }
 
-/** A result's text, rounded to what it is worth and in the shop's units; what is not one number stays as typed. */
+/** `27/26/24.5/27 bar`: one number a cylinder, rounded alike. */
+function showList(text: string, system: UnitSystem): string | null {
+  const [, numbers, unit] = /^([\d.,]+(?:\/[\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
+  if (numbers === undefined || unit === undefined) return null;
+  const shown = numbers.split('/').map((each) => {
+    const read = readNumber(`${each} ${unit}`);
+    return read === null ? null : showNumberOf(read.value, read.unitText, null, system);
+  });
+  const last = shown.at(-1);
+  if (!last || shown.some((each) => each === null)) return null;
+  return withUnit({ ...last, number: shown.map((each) => each?.number).join('/') });
+}
+
+/** A result's text, rounded to what it is worth and in the shop's units; what is not a number stays as typed. */
 export function showResult(text: string, uncertainty: string | null, system: UnitSystem): string {
   const read = readNumber(text);
-  if (read === null) return text;
-  const off = uncertainty === null ? null : (readNumber(uncertainty)?.value ?? null);
-  return showValue(read.value, read.unitText, stepOf(text, off), system);
+  if (read === null) return showList(text, system) ?? text;
+  const off = uncertainty === null ? null : readNumber(uncertainty);
+  const value = showNumberOf(read.value, read.unitText, stepOf(text, off?.value ?? null), system);
+  if (uncertainty === null) return withUnit(value);
+  if (off === null || off.unitText !== read.unitText) return `${withUnit(value)} ±\u202f${uncertainty}`;
+  const unsure = showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system);
+  return withUnit({ ...value, number: `${value.number} ±\u202f${unsure.number}` });
+}
+
+/** Number and unit apart. A value of ours has no typed text, so it is shown by its resolution. */
+function showNumberOf(value: number, unit: string, resolution: number | null, system: UnitSystem): ShownNumber {
+  const shown = showValue(value, unit, resolution, system);
+  const [, number = shown, rest = ''] = /^([\u2212\d.\u202f]*\d)\u202f?(\D.*)?$/u.exec(shown) ?? [];
+  return { number, unit: rest, closeUp: rest.startsWith('°') && rest.length === 1 };
 }
 
 function sayLimit({ limit }: ResultLine, system: UnitSystem): string {
@@ -50,13 +74,11 @@ function sayLimit({ limit }: ResultLine, system: UnitSystem): string {
 }
 
 export function sayResultLine(result: ResultLine, system: UnitSystem): ReadingLine {
-  const value = result.value === null ? '' : showResult(result.value, result.uncertainty, system);
-  const off =
-    result.uncertainty === null || value === '' ? '' : ` ±\u202f${showResult(result.uncertainty, null, system)}`;
   const page = result.limit?.page === undefined ? '' : `, ${result.limit.page}`;
   return {
     what: result.of,
-    value: value === '' ? '–' : `${value}${off}`,
+    value:
+      result.value === null || result.value.trim() === '' ? '–' : showResult(result.value, result.uncertainty, system),
     limit: sayLimit(result, system),
     source: result.limit === null ? '' : `${sources[result.limit.source]}${page}`,
     verdict: result.verdict,

@@ -2,6 +2,7 @@ import { AppError } from '../contract/errors.ts';
 import type { Use } from '../model/visit.ts';
 import { classesOfPlace } from '../parts/classes-of-place.ts';
 import type { ComponentClass } from '../parts/component.ts';
+import { isJudged } from '../ranking/rankable.ts';
 import type { RankedFinding, ReportContext } from './context.ts';
 import type { ReportTag } from './model.ts';
 import { asPart, asSentence, counted, listed, shortened } from './sentence.ts';
@@ -52,17 +53,18 @@ function whereItWorks(use: Use): string {
   return places.length === 0 ? '' : `, ${listed(places, 'or')}`;
 }
 
-const openings: Readonly<Record<RankedFinding['line']['state'], string>> = {
+/** Doubt stands beside the words; a title that says 'not examined' says it already. */
+const doubts: Readonly<Record<RankedFinding['line']['state'], string>> = {
   confirmed: '',
-  suspected: 'not proven: ',
-  'not-examined': 'not looked at: ',
+  suspected: ' (not proven)',
+  'not-examined': '',
   'none-found': '',
 };
 
 /** The reasons, in the words of the list, with their doubt. */
 function reasons(entries: readonly RankedFinding[]): string {
-  const said = entries.map(({ line }) => `${openings[line.state]}${shortened(line.title, 76)}`);
-  return said.map((each) => asSentence(each)).join(' ');
+  const said = entries.map(({ line }) => asSentence(`${shortened(line.title, 76)}${doubts[line.state]}`));
+  return said.join(' ');
 }
 
 /** How many findings the statement names; page one shows as many with a photo. */
@@ -73,22 +75,37 @@ export interface StatementOnUse {
   readonly tags: readonly ReportTag[];
 }
 
+/** What nobody has looked at, and what nobody has judged: both may still hold a limit. */
+function stillOpen({ ranked, record }: ReportContext): string {
+  const unseen = record.standing.coverage.notExamined;
+  const unjudged = ranked.filter(({ finding }) => !isJudged(finding)).length;
+  return [
+    unjudged === 0 ? '' : asSentence(`${counted(unjudged, 'finding')} not judged yet`),
+    unseen === 0
+      ? ''
+      : asSentence(
+          `${counted(unseen, 'agreed item')} ${unseen === 1 ? 'was' : 'were'} not looked at: nothing is known of ${unseen === 1 ? 'it' : 'them'}`,
+        ),
+  ]
+    .filter((each) => each !== '')
+    .join(' ');
+}
+
 function withoutLimit(context: ReportContext): StatementOnUse {
-  const { ranked, record } = context;
-  const { examined, notExamined } = record.standing.coverage;
-  const unseen =
-    notExamined > 0
-      ? ` ${asSentence(`${counted(notExamined, 'agreed item')} ${notExamined === 1 ? 'was' : 'were'} not looked at: nothing is known of ${notExamined === 1 ? 'it' : 'them'}`)}`
-      : '';
-  const worst = ranked.slice(0, 1);
+  const open = stillOpen(context);
+  const worst = context.ranked.filter(({ line }) => line.tier === context.ranked[0]?.line.tier).slice(0, 2);
   if (worst.length === 0) {
-    const looked = asSentence(`nothing is written down against it so far, from ${counted(examined, 'item')} looked at`);
-    return { words: `${looked}${unseen || ' What was not looked at may hold anything.'}`, tags: [] };
+    const examined = context.record.standing.coverage.examined;
+    const none = asSentence(`no finding is on record, from ${counted(examined, 'agreed item')} looked at`);
+    return { words: [none, open].filter((each) => each !== '').join(' '), tags: [] };
   }
-  return {
-    words: `No finding here puts a limit on its use. The first to see to: ${reasons(worst)}${unseen}`,
-    tags: worst.map(({ tag }) => tag),
-  };
+  const when = worst[0]?.line.tier === 3 ? 'To be seen to before it fails or costs more' : 'To keep an eye on';
+  const limit =
+    open === ''
+      ? 'No limit on use follows from what was found.'
+      : 'No limit on use follows from what was found so far.';
+  const said = [limit, `${when}: ${asPart(reasons(worst))}.`, open];
+  return { words: said.filter((each) => each !== '').join(' '), tags: worst.map(({ tag }) => tag) };
 }
 
 /**

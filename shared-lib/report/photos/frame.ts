@@ -5,7 +5,7 @@ import type { PrintedPoint } from '../model.ts';
 export interface Frame {
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly picture: { readonly xMm: number; readonly yMm: number; readonly widthMm: number };
+  readonly picture: { readonly xMm: number; readonly yMm: number; readonly widthMm: number; readonly heightMm: number };
   readonly mmPerPixel: number;
   /** Whether some of the picture lies outside the window. */
   readonly isPart: boolean;
@@ -58,6 +58,7 @@ function frameOnto(size: PixelSize, marks: PixelBox | null, window: PixelSize, w
       xMm: -startOf(middle.x, window.width, size.width) * mmPerPixel,
       yMm: -startOf(middle.y, window.height, size.height) * mmPerPixel,
       widthMm: size.width * mmPerPixel,
+      heightMm: size.height * mmPerPixel,
     },
     mmPerPixel,
     isPart: window.width < size.width - 0.5 || window.height < size.height - 0.5,

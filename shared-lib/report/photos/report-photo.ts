@@ -3,7 +3,7 @@ import { reportWords } from '../../wording/report.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import { sayTaken } from '../dates.ts';
 import type { ReportPhoto } from '../model.ts';
-import { asSentence, counted } from '../sentence.ts';
+import { asSentence, counted, shortened } from '../sentence.ts';
 import { boxOf, type Frame, onPaper, type PixelBox, partFrame, wholeFrame } from './frame.ts';
 import { strokesFor } from './strokes.ts';
 import { placeTags } from './tags.ts';
@@ -11,8 +11,8 @@ import { placeTags } from './tags.ts';
 /** Small on page one, whole and large at its finding, whole and at least 80 mm beside its words. */
 export type PhotoPlace = 'page-one' | 'wide' | 'beside';
 
-const pageOneWindow = { widthMm: 80, heightMm: 39 };
-const wideMost = { widthMm: 178, heightMm: 112 };
+const pageOneWindow = { widthMm: 80, heightMm: 41 };
+const wideMost = { widthMm: 178, heightMm: 102 };
 const besideMost = { widthMm: 84, heightMm: 112 };
 const markScales: Readonly<Record<PhotoPlace, number>> = { 'page-one': 0.8, wide: 1, beside: 0.8 };
 
@@ -28,8 +28,8 @@ function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null): Frame 
 }
 
 function captionOf(shot: Shot, place: PhotoPlace, isPart: boolean, context: ReportContext): string {
-  const seen =
-    shot.seenFrom.trim() === '' ? '' : asSentence(`seen from ${shot.seenFrom.trim().replace(/^from /i, '')}`);
+  const from = shortened(shot.seenFrom.replace(/^\s*from /i, ''), place === 'page-one' ? 36 : 200);
+  const seen = from === '' ? '' : asSentence(`seen from ${from}`);
   const by = context.personName(shot.takenBy);
   const who = place !== 'page-one' && by !== null ? ` by ${by}` : '';
   const photo = `Photo ${shot.sequence}, ${sayTaken(shot)}${who}.`;

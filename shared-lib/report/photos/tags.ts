@@ -1,4 +1,3 @@
-import type { FindingState } from '../../model/finding.ts';
 import type { PrintedPoint, PrintedTag, ReportTag } from '../model.ts';
 import type { Frame } from './frame.ts';
 
@@ -6,9 +5,14 @@ import type { Frame } from './frame.ts';
 const stepMm = 0.34;
 export const tagHeightMm = 30 * stepMm;
 
-export function tagWidthMm(state: FindingState | 'observation'): number {
-  return { suspected: 54, 'not-examined': 50, confirmed: 45, 'none-found': 45, observation: 45 }[state] * stepMm;
+/** The tag grows by a figure's width for every further digit, as the template draws it. */
+export function tagWidthMm({ state, number }: ReportTag): number {
+  const steps = { suspected: 54, 'not-examined': 50, confirmed: 45, 'none-found': 45, observation: 45 }[state];
+  return (steps + (String(number).length - 1) * 9.5) * stepMm;
 }
+
+/** Nearer than this a tag touches its mark, and needs no leader. */
+const touchMm = 0.8;
 
 interface Box {
   readonly left: number;
@@ -29,6 +33,8 @@ function boxAround(points: readonly PrintedPoint[]): Box {
   );
 }
 
+const middleOf = ({ left, top, right, bottom }: Box): PrintedPoint => [(left + right) / 2, (top + bottom) / 2];
+
 function overlap(a: Box, b: Box): number {
   const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
   const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
@@ -40,18 +46,13 @@ const nearestOf = (points: readonly PrintedPoint[], [x, y]: PrintedPoint): Print
     Math.hypot(point[0] - x, point[1] - y) < Math.hypot(best[0] - x, best[1] - y) ? point : best,
   );
 
-/** The place on a tag's edge that a leader to `target` leaves from. */
-function edgeTowards(box: Box, [x, y]: PrintedPoint): PrintedPoint {
-  const [middleX, middleY] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-  const [dx, dy] = [x - middleX, y - middleY];
-  const reach = Math.max(Math.abs(dx) / (box.right - box.left), Math.abs(dy) / (box.bottom - box.top)) * 2;
-  return reach === 0 ? [middleX, middleY] : [middleX + dx / reach, middleY + dy / reach];
-}
-
-function leaderOf(box: Box, strokes: readonly PrintedPoint[]): PrintedTag['leader'] {
-  const target = nearestOf(strokes, [(box.left + box.right) / 2, (box.top + box.bottom) / 2]);
-  const from = edgeTowards(box, target);
-  return Math.hypot(target[0] - from[0], target[1] - from[1]) < 1.2 ? null : [from, target];
+/** The nearest point of the mark, unless the tag stands on it already. */
+function leaderOf(box: Box, strokes: readonly PrintedPoint[]): PrintedPoint | null {
+  const [x, y] = middleOf(box);
+  const target = nearestOf(strokes, [x, y]);
+  const [width, height] = [box.right - box.left, box.bottom - box.top];
+  const covered = Math.abs(target[0] - x) < width / 2 + touchMm && Math.abs(target[1] - y) < height / 2 + touchMm;
+  return covered ? null : target;
 }
 
 /** A mark that wants its tag: where its strokes run, and where the mechanic has put the tag, if anywhere. */
@@ -61,6 +62,16 @@ export interface TagWish {
   readonly middle: PrintedPoint | null;
 }
 
+/** Overlap costs; among equally free places the better liked one wins. */
+function freest(boxes: readonly Box[], taken: readonly Box[], marks: readonly Box[]): Box | undefined {
+  const cost = (box: Box, place: number) =>
+    place * 0.5 +
+    3 * taken.reduce((sum, other) => sum + overlap(box, other), 0) +
+    marks.reduce((sum, other) => sum + overlap(box, other), 0);
+  const costs = boxes.map(cost);
+  return boxes[costs.indexOf(Math.min(...costs))];
+}
+
 /**
  * Places every tag on its photo: where the mechanic put it, else at the freest of twelve places round its mark. Tags stay
  * inside the frame and keep off other marks and tags where there is room.
@@ -68,29 +79,18 @@ export interface TagWish {
 export function placeTags(wishes: readonly TagWish[], frame: Frame, scale: number): PrintedTag[] {
   const marks = wishes.map(({ strokes }) => boxAround(strokes));
   const taken: Box[] = [];
-  return wishes.map(({ tag, strokes, middle }, index) => {
-    const mark = marks[index] ?? boxAround(strokes);
-    const [width, height] = [tagWidthMm(tag.state) * scale, tagHeightMm * scale];
+  return wishes.map(({ tag, strokes, middle }) => {
+    const [width, height] = [tagWidthMm(tag) * scale, tagHeightMm * scale];
     const margin = 1.2 * scale;
     const boxAt = ([x, y]: PrintedPoint): Box => {
       const left = Math.max(margin, Math.min(x - width / 2, frame.widthMm - width - margin));
       const top = Math.max(margin, Math.min(y - height / 2, frame.heightMm - height - margin));
       return { left, top, right: left + width, bottom: top + height };
     };
-    const best = middle ? boxAt(middle) : freest(candidates(mark, width, height, scale).map(boxAt));
+    const places = candidates(boxAround(strokes), width, height, scale).map(boxAt);
+    const best = (middle === null ? freest(places, taken, marks) : undefined) ?? boxAt(middle ?? [0, 0]);
     taken.push(best);
-    return { tag, at: [best.left, best.top], leader: leaderOf(best, strokes) };
-
-    function freest(boxes: readonly Box[]): Box {
-      const cost = (box: Box, place: number) =>
-        place * 0.5 +
-        3 * taken.reduce((sum, other) => sum + overlap(box, other), 0) +
-        marks.reduce((sum, other) => sum + overlap(box, other), 0);
-      return boxes.reduce(
-        (found, box, place) => (cost(box, place) < found.cost ? { box, cost: cost(box, place) } : found),
-        { box: boxAt([0, 0]), cost: Number.POSITIVE_INFINITY },
-      ).box;
-    }
+    return { tag, at: middleOf(best), leaderTo: leaderOf(best, strokes) };
   });
 }
 

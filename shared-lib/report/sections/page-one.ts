@@ -34,7 +34,7 @@ function itemOf(entry: RankedFinding, context: ReportContext): PageOneItem {
 function plateOf({ record, shop }: ReportContext): PageOneSection['plate'] {
   const { machine } = record;
   const field = (label: string, value: string | undefined, unit = '') =>
-    value === undefined || value.trim() === '' ? [] : [{ label, value: shortened(value, 26), unit }];
+    value === undefined || value.trim() === '' ? [] : [{ label, value: shortened(value, 22), unit }];
   const hours = sayHours(record, shop.units);
   return {
     kind: shortened(machine.kind.charAt(0).toUpperCase() + machine.kind.slice(1), 44),
@@ -87,7 +87,7 @@ function further({ ranked }: ReportContext): ReportRow[] {
   const others = ranked.slice(mostItems);
   if (others.length === 0) return [];
   const byTier = [...new Set(others.map(({ line }) => line.tier))].map(
-    (tier) => `${others.filter(({ line }) => line.tier === tier).length} ${tierWords(tier).words}`,
+    (tier) => `${others.filter(({ line }) => line.tier === tier).length} “${tierWords(tier).words}”`,
   );
   return [
     {

@@ -38,10 +38,10 @@ export function summary(context: ReportContext): SummarySection {
   return {
     kind: 'summary',
     heading: 'All findings, the worst first',
-    columns: ['Finding', 'What and where', 'Weight', 'How sure', 'Advised', 'Page'],
+    columns: ['Finding', 'What and where', 'How bad', 'How sure', 'Advised', 'Page'],
     lines: ranked.map((entry) => lineOf(entry, context)),
     unrankedHeading: 'Looked for and not found, and what was observed',
-    unrankedColumns: ['', 'What and where', 'Weight', 'How sure', 'In words', ''],
+    unrankedColumns: ['', 'What and where', 'How bad', 'How sure', 'In words', ''],
     unranked: record.standing.unranked.map((entry) => unrankedOf(entry, context)),
     note:
       ranked.length === 0
