@@ -1,4 +1,5 @@
 import type { ErrorCode, WireError } from '../contract/errors.ts';
+import { photoReason } from './photo-reasons.ts';
 
 /** What happened, and what was kept. `kept` is empty where nothing of the mechanic's was at stake. */
 export interface ErrorSentence {
@@ -121,21 +122,24 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   ),
   'photo-empty': fixed('The file is empty. Copy it from the phone again.', fileUntouched),
   'photo-not-an-image': (d) => ({
-    happened: `${capital(text(d, 'found', 'this'))} is not a photo. Offer a still picture.`,
+    happened: `${capital(photoReason(text(d, 'found', 'this')))} is not a photo. Offer a still picture.`,
     kept: fileUntouched,
   }),
   'photo-damaged': (d) => ({
-    happened: `The file is damaged: ${text(d, 'why', 'it stops half way')}. Copy it from the phone again.`,
+    happened: `The file is damaged: ${photoReason(text(d, 'why', 'it stops half way'))}. Copy it from the phone again.`,
     kept: fileUntouched,
   }),
   'photo-too-large': (d) => ({
-    happened: `${text(d, 'megapixels', 'Too many')} megapixels; at most ${text(d, 'most', '120')} can be taken in. Offer a smaller copy.`,
+    happened:
+      'megabytes' in d
+        ? `${text(d, 'megabytes', 'Too many')} MB; at most ${text(d, 'mostMegabytes', '1000')} can be taken in. Offer a smaller copy.`
+        : `${text(d, 'megapixels', 'Too many')} megapixels; at most ${text(d, 'most', '120')} can be taken in. Offer a smaller copy.`,
     kept: fileUntouched,
   }),
   'photo-bomb': fixed('A small file that unfolds into far too much. It was not opened.', fileUntouched),
   'photo-is-drawing': fixed('A drawing, not a photo. Offer a JPEG or PNG of it.', fileUntouched),
   'photo-unreadable': (d) => ({
-    happened: `The file can't be read: ${text(d, 'reason', 'no reason given')}.`,
+    happened: `The file can't be read: ${photoReason(text(d, 'reason', 'no reason given'))}.`,
     kept: fileUntouched,
   }),
   'photo-decoder-gave-up': (d) => ({
@@ -148,7 +152,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   }),
   'photo-is-folder': fixed('A folder, not a photo. Open it and offer the photos in it.', fileUntouched),
   'photo-paste-too-large': (d) => ({
-    happened: `Too large to paste; at most ${text(d, 'most', '64 MB')}. Save it as a file and offer that.`,
+    happened: `Too large to paste; at most ${text(d, 'most', '64')} MB. Save it as a file and offer that.`,
     kept: nothingChanged,
   }),
   'token-spent': fixed('That file was offered before. Choose it once more.', fileUntouched),
@@ -182,7 +186,7 @@ function capital(words: string): string {
 
 function kindNamed(details: Details): string {
   const kind = text(details, 'kind', '');
-  return kind === '' ? '' : ` (${kind})`;
+  return kind === '' ? '' : ` (${photoReason(kind)})`;
 }
 
 function pointCount(details: Details): string {

@@ -38,13 +38,15 @@ export const filesUnder = (folder: string): string[] =>
 export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 export const digestOfFile = (path: string): string => sha256Of(readFileSync(path));
 
-export const refusalOf = async (work: Promise<unknown>): Promise<{ code: ErrorCode; details: object }> => {
+export const refusalOf = async (
+  work: Promise<unknown>,
+): Promise<{ code: ErrorCode; details: Record<string, unknown> }> => {
   const cause = await work.then(
     () => null,
     (error: unknown) => error,
   );
   if (!(cause instanceof AppError)) throw new Error(`no refusal, but ${String(cause)}`);
-  return { code: cause.code, details: cause.details };
+  return { code: cause.code, details: { ...cause.details } };
 };
 
 /** Root mean square difference of two pictures of the same scene, in grey levels, at the size of the first. */
