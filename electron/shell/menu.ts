@@ -3,22 +3,23 @@ import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 
 /** Every item of ours sends a command by its name; the window knows what that means at the place it is at. */
 export function setupMenu(tell: (event: RecorderEvent) => void): void {
-  const command = (label: string, name: string, more: MenuItemConstructorOptions = {}): MenuItemConstructorOptions => ({
+  // The key is only shown: the page hears keys itself, because inside a text field they belong to the text.
+  const command = (label: string, name: string, accelerator: string): MenuItemConstructorOptions => ({
     label,
     click: () => tell({ event: 'command', name }),
-    ...more,
+    accelerator,
+    registerAccelerator: false,
   });
-  // The page hears these keys itself: inside a text field they belong to the text.
-  const keyOfThePage = (accelerator: string) => ({ accelerator, registerAccelerator: false });
 
   const menus: MenuItemConstructorOptions[] = [
     {
       label: '&File',
       submenu: [
-        command('New machine', 'machine.new', { accelerator: 'CmdOrCtrl+N' }),
-        command('Take in photos…', 'photos.take', { accelerator: 'CmdOrCtrl+O' }),
+        command('Take in a machine', 'machine.new', 'CmdOrCtrl+N'),
+        command('Take in photos', 'photos.take', 'CmdOrCtrl+O'),
+        command('The report', 'report.open', 'CmdOrCtrl+P'),
         { type: 'separator' },
-        command('Report', 'report.open', { accelerator: 'CmdOrCtrl+P' }),
+        command('Shop and people', 'setup.open', 'CmdOrCtrl+,'),
         { type: 'separator' },
         { role: 'quit' },
       ],
@@ -26,8 +27,8 @@ export function setupMenu(tell: (event: RecorderEvent) => void): void {
     {
       label: '&Edit',
       submenu: [
-        command('Undo', 'edit.undo', keyOfThePage('CmdOrCtrl+Z')),
-        command('Redo', 'edit.redo', keyOfThePage('CmdOrCtrl+Shift+Z')),
+        command('Undo', 'edit.undo', 'CmdOrCtrl+Z'),
+        command('Redo', 'edit.redo', 'CmdOrCtrl+Shift+Z'),
         { type: 'separator' },
         { role: 'cut' },
         { role: 'copy' },
@@ -38,8 +39,10 @@ export function setupMenu(tell: (event: RecorderEvent) => void): void {
     {
       label: '&View',
       submenu: [
-        command('Floor', 'floor.open', { accelerator: 'CmdOrCtrl+Home' }),
-        command('Find', 'find.open', { accelerator: 'CmdOrCtrl+F' }),
+        command('To the floor', 'floor.open', 'CmdOrCtrl+Home'),
+        command('Find', 'find.open', 'CmdOrCtrl+F'),
+        command('Who works here, light and size', 'bench.open', 'CmdOrCtrl+B'),
+        command('Keys', 'help.keys', '?'),
         { type: 'separator' },
         { role: 'resetZoom' },
         { role: 'zoomIn' },
