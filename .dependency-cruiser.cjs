@@ -66,6 +66,7 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     exclude: { path: '(^|/)dist/|^assets/' },
     enhancedResolveOptions: {
+      exportsFields: ['exports'],
       extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
       conditionNames: ['import', 'require', 'node', 'default', 'types'],
     },
