@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 const project = (name: string, timeout: number) => ({
-  test: { name, include: [`tests/${name}/**/*.test.ts`], testTimeout: timeout, hookTimeout: timeout },
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], testTimeout: timeout, hookTimeout: timeout },
 });
 
 /** One project per kind of test; each mirrors the source tree below its folder. */

@@ -6,7 +6,7 @@ import { go } from '../app/place.ts';
 import { openSearch } from '../app/search.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice, type ChoiceOption } from '../ui/Choice.tsx';
-import { ErrorNote } from '../ui/ErrorNote.tsx';
+import { ErrorNote, type ErrorWords } from '../ui/ErrorNote.tsx';
 import { Panel } from '../ui/Panel.tsx';
 import { hoursWords, today } from '../ui/words.ts';
 import { meterInNow } from './meter-now.ts';
@@ -73,10 +73,9 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
         draft={draft}
         onChange={change}
         hoursHint={before === null ? undefined : `Last time ${hoursWords(before)}.`}
-        hoursError={hasFallen ? wordsOf(open.error) : undefined}
         underHours={
           hasFallen ? (
-            <WhyLess reason={reason} onChoose={choose}>
+            <WhyLess words={wordsOf(open.error)} reason={reason} onChoose={choose}>
               <NewMeter
                 machineId={page.machine.id}
                 meters={page.meters}
@@ -93,6 +92,7 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
 }
 
 interface WhyLessProps {
+  readonly words: ErrorWords;
   readonly reason: Reason | null;
   readonly onChoose: (reason: Reason) => void;
   /** What a changed meter asks for. */
@@ -100,9 +100,10 @@ interface WhyLessProps {
 }
 
 /** Hours do not fall by themselves: one of three things has happened. */
-function WhyLess({ reason, onChoose, children }: WhyLessProps) {
+function WhyLess({ words, reason, onChoose, children }: WhyLessProps) {
   return (
     <>
+      <ErrorNote happened={words.happened} kept="What you typed still stands above." />
       <Choice label="Why does it show less?" layout="column" options={reasons} value={reason} onChoose={onChoose} />
       {reason === 'changed' && children}
       {reason === 'misread' && (

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import type { ErrorWords } from '../ui/ErrorNote.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { Toggle } from '../ui/Toggle.tsx';
@@ -12,13 +11,12 @@ interface VisitFormProps {
   readonly draft: VisitDraft;
   readonly onChange: (draft: VisitDraft) => void;
   readonly hoursHint?: string | undefined;
-  readonly hoursError?: ErrorWords | undefined;
   /** Stands right under the hours: what is asked when they fall. */
   readonly underHours?: ReactNode;
 }
 
 /** What the owner says, the hours as seen, and how the machine is used. */
-export function VisitForm({ draft, onChange, hoursHint, hoursError, underHours }: VisitFormProps) {
+export function VisitForm({ draft, onChange, hoursHint, underHours }: VisitFormProps) {
   const { use } = draft;
   const set = (change: Partial<VisitDraft>) => onChange({ ...draft, ...change });
   const setUse = (change: Partial<VisitDraft['use']>) => set({ use: { ...use, ...change } });
@@ -38,7 +36,7 @@ export function VisitForm({ draft, onChange, hoursHint, hoursError, underHours }
       />
       <div className={styles.pair}>
         <div>
-          <HoursField value={draft.hours} onChange={(hours) => set({ hours })} hint={hoursHint} error={hoursError} />
+          <HoursField value={draft.hours} onChange={(hours) => set({ hours })} hint={hoursHint} />
           <Toggle label="only an estimate" on={draft.isEstimate} onChange={(isEstimate) => set({ isEstimate })} />
         </div>
         <TextField

@@ -40,7 +40,7 @@ const recordIsSafe = 'Everything up to your last tap is kept.';
 
 /** Reasons that came through a JSON boundary as a list of `{ path, message }`. */
 function firstIssue(details: Details): string {
-  const issues = details['issues'];
+  const issues = details.issues;
   const first: unknown = Array.isArray(issues) ? issues[0] : undefined;
   if (typeof first !== 'object' || first === null || !('message' in first)) return '';
   const path = 'path' in first && first.path !== '' ? `${String(first.path)}: ` : '';

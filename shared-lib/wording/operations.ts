@@ -43,6 +43,9 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'finding.showBy': 'a finding shown by a photo',
   'finding.unshow': 'a photo taken off a finding',
   'finding.move': 'a line of the standing moved',
+  'reading.record': 'a reading written down',
+  'reading.remove': 'a reading taken off',
+  'scenario.apply': 'a case taken in',
   'undo.undo': 'taken back',
   'undo.redo': 'brought back',
 };
