@@ -45,10 +45,19 @@ const touchingPx = 4;
 
 /**
  * Places tags in the order given: inside the stage, clear of one another, of their own mark and, where it can be, of
- * other marks. A mark that the stage does not show gets no tag. In a crowd the least bad place is taken, so every
- * visible mark keeps its number.
+ * other marks. A mark that the stage does not show gets no tag, and in a crowd one that finds no room goes without until
+ * a closer look makes room: tags over tags could not be read, and would hide the photo.
  */
 export function placeTags(wishes: readonly TagWish[], stage: Box, taken: readonly Box[] = []): Map<string, TagPlace> {
+  return new Map(placeEachTag(wishes, stage, taken));
+}
+
+/** The same, one tag at a time: a crowd of hundreds takes longer than a frame. */
+export function* placeEachTag(
+  wishes: readonly TagWish[],
+  stage: Box,
+  taken: readonly Box[] = [],
+): Generator<[string, TagPlace]> {
   const crowd = new Crowd();
   for (const box of taken) crowd.add(box);
   const room = grownBox(stage, -edgeMarginPx);
@@ -59,36 +68,41 @@ export function placeTags(wishes: readonly TagWish[], stage: Box, taken: readonl
     marks.add(box);
     return [{ wish, box }];
   });
-  const places = new Map<string, TagPlace>();
   for (const { wish, box } of visible) {
     const found = wish.at
       ? pushedInside(boxAround(wish.at, wish.size), room)
       : bestPlace(wish, box, room, crowd, marks);
+    if (!found) continue;
     crowd.add(grownBox(found, tagGapPx));
-    places.set(wish.id, { id: wish.id, box: found, leader: leaderBetween(found, wish.strokes) });
+    yield [wish.id, { id: wish.id, box: found, leader: leaderBetween(found, wish.strokes) }];
   }
-  return places;
 }
 
-function bestPlace(wish: TagWish, mark: Box, room: Box, crowd: Crowd, marks: Crowd): Box {
-  let best: { box: Box; cost: number } | null = null;
+const overEdgeCost = 400;
+const onOwnMarkCost = 600;
+const onOtherMarkCost = 40;
+
+function bestPlace(wish: TagWish, mark: Box, room: Box, crowd: Crowd, marks: Crowd): Box | null {
+  let best: Box | null = null;
+  let least = Number.POSITIVE_INFINITY;
   let order = 0;
-  for (const box of candidates(wish, mark)) {
+  for (const wanted of candidates(wish, mark, room)) {
     order += 1;
-    const inside = pushedInside(box, room);
-    let cost = order;
-    if (!boxHolds(room, box)) cost += 400;
-    cost += 1000 * crowd.overlapping(inside);
-    if (meetsStrokes(inside, wish.strokes)) cost += 600;
-    // One meeting is the mark's own box, which the strokes judge better.
-    cost += 40 * Math.max(0, marks.overlapping(inside) - (boxesMeet(inside, mark) ? 1 : 0));
-    if (!best || cost < best.cost) best = { box: inside, cost };
+    const box = pushedInside(wanted, room);
+    let cost = order + (boxHolds(room, wanted) ? 0 : overEdgeCost);
+    if (cost < least && crowd.meetings(box) > 0) continue;
+    if (cost < least && meetsStrokes(box, wish.strokes)) cost += onOwnMarkCost;
+    // One meeting may be the mark's own box, which its strokes judge better.
+    if (cost < least) cost += onOtherMarkCost * Math.max(0, marks.meetings(box) - (boxesMeet(box, mark) ? 1 : 0));
+    if (cost >= least) continue;
+    least = cost;
+    best = box;
     if (cost === order) break;
   }
-  return best?.box ?? pushedInside(boxAround({ x: mark.left, y: mark.top }, wish.size), room);
+  return best;
 }
 
-function* candidates({ size, strokes }: TagWish, mark: Box): Generator<Box> {
+function* candidates({ size, strokes }: TagWish, mark: Box, room: Box): Generator<Box> {
   const centre = { x: (mark.left + mark.right) / 2, y: (mark.top + mark.bottom) / 2 };
   const reach = { x: (mark.right - mark.left + size.width) / 2, y: (mark.bottom - mark.top + size.height) / 2 };
   for (const leader of leadersPx) {
@@ -100,7 +114,10 @@ function* candidates({ size, strokes }: TagWish, mark: Box): Generator<Box> {
       );
     }
   }
-  // A mark larger than the stage leaves no room around it: hang the tag off a point of its line.
+  // A mark as large as the stage leaves no room around it: hang the tag off a point of its line.
+  const leavesRoom =
+    mark.right - mark.left < (room.right - room.left) / 2 && mark.bottom - mark.top < (room.bottom - room.top) / 2;
+  if (leavesRoom) return;
   for (const stroke of strokes) {
     const every = Math.max(1, Math.ceil(stroke.points.length / 8));
     for (let index = 0; index < stroke.points.length; index += every) {
@@ -166,30 +183,36 @@ function leaderBetween(box: Box, strokes: readonly Stroke[]): TagPlace['leader']
 
 /** Boxes found by neighbourhood, so that hundreds of tags do not each ask every other. */
 class Crowd {
-  private readonly cells = new Map<string, Set<Box>>();
+  private readonly cells = new Map<number, Box[]>();
 
   add(box: Box): void {
-    for (const key of cellKeys(box)) {
-      const cell = this.cells.get(key) ?? new Set();
-      cell.add(box);
-      this.cells.set(key, cell);
+    for (const cell of cellsOf(box)) {
+      const boxes = this.cells.get(cell);
+      if (boxes) boxes.push(box);
+      else this.cells.set(cell, [box]);
     }
   }
 
-  overlapping(box: Box): number {
-    const met = new Set<Box>();
-    for (const key of cellKeys(box)) {
-      for (const other of this.cells.get(key) ?? []) if (boxesMeet(box, other)) met.add(other);
+  /** How many boxes this one meets; a large one may count once for each cell it shares. */
+  meetings(box: Box): number {
+    let met = 0;
+    for (const cell of cellsOf(box)) {
+      for (const other of this.cells.get(cell) ?? []) if (boxesMeet(box, other)) met += 1;
     }
-    return met.size;
+    return met;
   }
 }
 
 const cellPx = 96;
+const cellsPerRow = 4096;
 
-function* cellKeys(box: Box): Generator<string> {
-  for (let column = Math.floor(box.left / cellPx); column <= Math.floor(box.right / cellPx); column++) {
-    for (let row = Math.floor(box.top / cellPx); row <= Math.floor(box.bottom / cellPx); row++)
-      yield `${column}:${row}`;
+function cellsOf(box: Box): number[] {
+  const cells: number[] = [];
+  const lastColumn = Math.floor(box.right / cellPx);
+  const lastRow = Math.floor(box.bottom / cellPx);
+  for (let row = Math.floor(box.top / cellPx); row <= lastRow; row++) {
+    for (let column = Math.floor(box.left / cellPx); column <= lastColumn; column++)
+      cells.push(row * cellsPerRow + column);
   }
+  return cells;
 }

@@ -94,12 +94,15 @@ describe('where tags hang', () => {
     expect(lost && boxHolds(stage, lost.box)).toBe(true);
   });
 
-  test('five hundred marks on one stage are placed in order and without fail', () => {
+  test('among five hundred marks those that find room have a tag, and no tag lies over another', () => {
     const wishes = Array.from({ length: 500 }, (_, index) =>
       crackAt(String(index), (index * 37) % 880, 10 + ((index * 53) % 580)),
     );
-    const places = placeTags(wishes, stage);
-    expect([...places.keys()]).toEqual(wishes.map(({ id }) => id));
-    for (const place of places.values()) expect(boxHolds(stage, place.box)).toBe(true);
+    const places = [...placeTags(wishes, stage).values()];
+    expect(places.length).toBeGreaterThan(80);
+    for (const [index, place] of places.entries()) {
+      expect(boxHolds(stage, place.box)).toBe(true);
+      for (const other of places.slice(index + 1)) expect(boxesMeet(place.box, other.box)).toBe(false);
+    }
   });
 });

@@ -1,0 +1,66 @@
+import type { Stroke } from '../../../shared-lib/geometry/outlines/outline.ts';
+import type { FindingState } from '../../../shared-lib/model/finding.ts';
+import type { Look } from '../look.ts';
+import type { Paint } from '../paint.ts';
+
+/** How a mark stands: its finding's state (null while it belongs to none), and whether it is in hand. */
+export interface MarkStyle {
+  readonly look: Look;
+  readonly state: FindingState | null;
+  readonly isPicked: boolean;
+}
+
+interface Widths {
+  readonly edge: number;
+  readonly halo: number;
+  readonly line: number;
+}
+
+const plain: Widths = { edge: 9, halo: 7, line: 3 };
+const picked: Widths = { edge: 11.5, halo: 9.5, line: 5 };
+/** Nothing was found: a hollow double line, the photo showing through between. */
+const hollowGap = 2.5;
+const edgeAlpha = 0.8;
+
+const dashes: Partial<Record<FindingState, readonly number[]>> = {
+  suspected: [11, 7],
+  'not-examined': [4, 8],
+};
+
+/**
+ * Edge, halo and white line, from the outside in. No one of them is seen on every metal; together they are.
+ * Widths are in CSS pixels, so they stay the same at any zoom.
+ */
+export function drawStrokes(context: Paint, strokes: readonly Stroke[], style: MarkStyle): void {
+  const widths = style.isPicked ? picked : plain;
+  const path = pathOf(strokes);
+  const dash = style.state ? dashes[style.state] : undefined;
+  context.save();
+  context.setLineDash(dash ? [...dash] : []);
+  context.lineCap = dash ? 'butt' : 'round';
+  context.lineJoin = 'round';
+  strokeWith(context, path, style.look.edge, widths.edge, edgeAlpha);
+  strokeWith(context, path, style.look.halo, widths.halo, 1);
+  strokeWith(context, path, style.look.line, widths.line, 1);
+  if (style.state === 'none-found') strokeWith(context, path, style.look.edge, widths.line - hollowGap + 1, 1);
+  context.restore();
+}
+
+function strokeWith(context: Paint, path: Path2D, colour: string, width: number, alpha: number): void {
+  context.globalAlpha = alpha;
+  context.strokeStyle = colour;
+  context.lineWidth = width;
+  context.stroke(path);
+}
+
+function pathOf(strokes: readonly Stroke[]): Path2D {
+  const path = new Path2D();
+  for (const { points, closed } of strokes) {
+    for (const [index, point] of points.entries()) {
+      if (index === 0) path.moveTo(point.x, point.y);
+      else path.lineTo(point.x, point.y);
+    }
+    if (closed) path.closePath();
+  }
+  return path;
+}

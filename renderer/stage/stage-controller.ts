@@ -1,0 +1,406 @@
+import { distance } from '../../shared-lib/geometry/plane.ts';
+import { type Box, type ScreenPoint, type Size, screenPoint } from '../../shared-lib/geometry/spaces.ts';
+import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
+import {
+  bringIntoView,
+  clampView,
+  fitView,
+  insidePhoto,
+  sameView,
+  toImage,
+  toScreen,
+  type View,
+} from '../../shared-lib/geometry/viewport.ts';
+import type { ImagePoint, Mark } from '../../shared-lib/model/mark.ts';
+import type { Look } from './look.ts';
+import { type NavigationEvent, type NavigationState, navigate, still } from './navigation/machine.ts';
+import type { PhotoPieces } from './photo/photo-pieces.ts';
+import type { StillPicture } from './still/still-marks.ts';
+import { StillPictureMaker, stillServes } from './still/still-picture-maker.ts';
+import { type ToolName, toolNamed } from './tools/index.ts';
+import type { Draft, Effect, MarkChange, PointerKind, Session, StageEvent, ToolView } from './tools/machine.ts';
+import { stageWords } from './words.ts';
+
+/** What the screen around the stage says and is told. */
+export interface StageScene {
+  readonly photo: Size;
+  readonly marks: readonly Mark[];
+  readonly tags: ReadonlyMap<string, Tag>;
+  readonly tool: ToolName;
+  readonly picked: string | null;
+  readonly onToolChange: (tool: ToolName) => void;
+  readonly onPick: (markId: string | null) => void;
+  readonly onCommit: (change: MarkChange) => unknown;
+  readonly onViewChange?: ((view: View) => void) | undefined;
+}
+
+/** All that the overlay draws from; a new object whenever anything of it changes. */
+export interface StageSnapshot {
+  readonly view: View;
+  readonly size: Size;
+  readonly isMoving: boolean;
+  readonly draft: Draft | null;
+  readonly activeVertex: number | null;
+  /** What was committed and has not come back as a mark yet. */
+  readonly pending: Draft | null;
+  readonly crossHair: ImagePoint | null;
+  readonly loupeAt: ImagePoint | null;
+  readonly look: Look | null;
+  readonly picture: StillPicture | null;
+  readonly spoken: string;
+  readonly photoChanges: number;
+}
+
+/** After this long without a further step a movement counts as ended, and everything is drawn sharp. */
+const restAfterMs = 130;
+/** A commit that never comes back as a mark is not shown for longer than this. */
+const pendingAtMostMs = 4000;
+const crossHairMarginPx = 70;
+
+/** Joins tools, navigation, photo and picture of the marks. Knows neither React nor any raw event. */
+export class StageController {
+  snapshot: StageSnapshot;
+  pieces: PhotoPieces | null = null;
+  private scene: StageScene;
+  private session: Session;
+  private navigation: NavigationState = still;
+  private pointer: { at: ScreenPoint; by: PointerKind; isDown: boolean } | null = null;
+  private isLoupeHeld = false;
+  private pendingMarks: readonly Mark[] | null = null;
+  private restTimer: ReturnType<typeof setTimeout> | undefined;
+  private pendingTimer: ReturnType<typeof setTimeout> | undefined;
+  private isFitted = true;
+  private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture }));
+  private readonly listeners = new Set<() => void>();
+
+  constructor(scene: StageScene) {
+    this.scene = scene;
+    this.session = toolNamed(scene.tool).start();
+    const size = { width: 1, height: 1 };
+    this.snapshot = {
+      view: fitView(scene.photo, size),
+      size,
+      isMoving: false,
+      draft: null,
+      activeVertex: null,
+      pending: null,
+      crossHair: null,
+      loupeAt: null,
+      look: null,
+      picture: null,
+      spoken: '',
+      photoChanges: 0,
+    };
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  readonly getSnapshot = (): StageSnapshot => this.snapshot;
+
+  /** The screen says something new. */
+  update(scene: StageScene): void {
+    const before = this.scene;
+    this.scene = scene;
+    if (scene.tool !== before.tool) this.startTool();
+    if (this.pendingMarks && !sameMarks(scene.marks, this.pendingMarks)) this.dropPending();
+    if (!sameMarks(scene.marks, before.marks) || !sameTags(scene.tags, before.tags) || scene.picked !== before.picked) {
+      this.redrawMarks();
+      this.refreshDraft();
+    }
+  }
+
+  /** A canvas does not wait for its typeface: everything is drawn again once it is there. */
+  drawAgain(): void {
+    const { look } = this.snapshot;
+    if (look) this.setLook({ ...look });
+  }
+
+  setLook(look: Look): void {
+    this.set({ look });
+    this.redrawMarks();
+  }
+
+  resize(size: Size): void {
+    const { view, size: before } = this.snapshot;
+    if (size.width === before.width && size.height === before.height) return;
+    const { photo } = this.scene;
+    const centred = {
+      ...view,
+      x: view.x + (size.width - before.width) / 2,
+      y: view.y + (size.height - before.height) / 2,
+    };
+    this.set({ size });
+    this.setView(this.isFitted ? fitView(photo, size) : clampView(centred, photo, size));
+  }
+
+  /** Another photo: nothing of the old one stays but the tool. */
+  showPhoto(scene: StageScene, view: View | null, pieces: PhotoPieces): void {
+    this.scene = scene;
+    this.pieces = pieces;
+    this.pointer = null;
+    this.isLoupeHeld = false;
+    this.dropPending();
+    this.navigation = still;
+    this.set({ crossHair: null, spoken: '' });
+    this.startTool();
+    this.lookFrom(view ?? fitView(scene.photo, this.snapshot.size));
+    this.redrawMarks();
+  }
+
+  lookFrom(view: View): void {
+    this.setView(clampView(view, this.scene.photo, this.snapshot.size));
+  }
+
+  photoChanged(): void {
+    this.set({ photoChanges: this.snapshot.photoChanges + 1 });
+    if (!this.snapshot.isMoving) this.wantPixels();
+  }
+
+  close(): void {
+    clearTimeout(this.restTimer);
+    clearTimeout(this.pendingTimer);
+    this.maker.close();
+  }
+
+  get toolView(): ToolView {
+    const { photo, marks, picked } = this.scene;
+    return { view: this.snapshot.view, photo, marks, picked, tagBoxes: this.tagBoxes() };
+  }
+
+  get isNavigating(): boolean {
+    return this.navigation.name !== 'still';
+  }
+
+  get isPicking(): boolean {
+    return this.scene.tool === 'pick';
+  }
+
+  get hasDraft(): boolean {
+    return this.snapshot.draft !== null;
+  }
+
+  send(event: StageEvent): void {
+    const before = this.snapshot.draft;
+    const { session, effects } = this.session.step(event, this.toolView);
+    this.session = session;
+    for (const effect of effects) this.carryOut(effect, before);
+    this.refreshDraft();
+  }
+
+  navigate(event: NavigationEvent): void {
+    const { view, size } = this.snapshot;
+    const next = navigate(this.navigation, event, view, { photo: this.scene.photo, stage: size });
+    this.navigation = next.state;
+    this.setView(next.view);
+  }
+
+  /** Escape: first the draft goes, then the tool, then the pick. */
+  letGo(): void {
+    this.set({ crossHair: null });
+    if (this.hasDraft || this.isPicking) this.send({ type: 'cancel' });
+    else this.scene.onToolChange('pick');
+  }
+
+  pointAt(pointer: { at: ScreenPoint; by: PointerKind; isDown: boolean } | null): void {
+    this.pointer = pointer;
+    if (pointer && pointer.by !== 'keyboard' && this.snapshot.crossHair) this.set({ crossHair: null });
+    if (this.isLoupeHeld) this.refreshDraft();
+  }
+
+  holdLoupe(isHeld: boolean): void {
+    if (this.isLoupeHeld === isHeld) return;
+    this.isLoupeHeld = isHeld;
+    if (isHeld) this.wantPixels();
+    this.refreshDraft();
+  }
+
+  /** Moves the cross-hair by so many screen pixels, but never by less than one pixel of the photo. */
+  nudgeCrossHair(dx: number, dy: number): void {
+    const { view } = this.snapshot;
+    const step = Math.max(1, 1 / view.scale);
+    const from = this.snapshot.crossHair ?? this.startOfCrossHair();
+    this.placeCrossHair({ x: from.x + dx * step, y: from.y + dy * step });
+  }
+
+  pressAtCrossHair(): void {
+    const at = this.snapshot.crossHair;
+    if (!at) {
+      this.placeCrossHair(this.startOfCrossHair());
+      return;
+    }
+    this.send({ type: 'down', at, by: 'keyboard', again: false });
+    this.send({ type: 'up', at, by: 'keyboard' });
+  }
+
+  zoomAtHand(factor: number): void {
+    this.navigate({ type: 'zoom', at: this.handOnScreen(), factor });
+  }
+
+  scaleAtHand(to: number): void {
+    this.navigate({ type: 'scale', at: this.handOnScreen(), to });
+  }
+
+  private handOnScreen(): ScreenPoint {
+    const { crossHair, view, size } = this.snapshot;
+    if (crossHair) return toScreen(view, crossHair);
+    return this.pointer?.at ?? screenPoint(size.width / 2, size.height / 2);
+  }
+
+  private startOfCrossHair(): ImagePoint {
+    return insidePhoto(toImage(this.snapshot.view, this.handOnScreen()), this.scene.photo);
+  }
+
+  private placeCrossHair(to: ImagePoint): void {
+    const { view, size } = this.snapshot;
+    const at = insidePhoto(to, this.scene.photo);
+    this.set({ crossHair: at });
+    this.setView(clampView(bringIntoView(view, at, size, crossHairMarginPx), this.scene.photo, size));
+    this.send({ type: 'move', at, by: 'keyboard' });
+  }
+
+  private startTool(): void {
+    this.session = toolNamed(this.scene.tool).start();
+    this.refreshDraft();
+  }
+
+  private carryOut(effect: Effect, draft: Draft | null): void {
+    switch (effect.type) {
+      case 'commit':
+        this.commit(effect.change, draft);
+        return;
+      case 'pick':
+        this.scene.onPick(effect.markId);
+        return;
+      case 'pan':
+        if (this.pointer?.isDown) this.navigate({ type: 'grab', at: this.pointer.at });
+        return;
+      case 'fit':
+        this.navigate({ type: 'fit' });
+        return;
+      case 'look-at':
+        this.placeCrossHair(effect.at);
+        return;
+    }
+  }
+
+  /** The change stays in sight until it comes back as a mark, so that nothing flickers. */
+  private commit(change: MarkChange, draft: Draft | null): void {
+    clearTimeout(this.pendingTimer);
+    if (change.type !== 'remove') {
+      const shown = this.changed(change, draft);
+      this.pendingMarks = this.scene.marks;
+      this.set({ pending: shown });
+      this.pendingTimer = setTimeout(() => this.dropPending(), pendingAtMostMs);
+    }
+    const words = { add: '', change: stageWords.changed, remove: stageWords.removed }[change.type];
+    this.set({ spoken: change.type === 'add' ? stageWords.added(change.shape) : words });
+    Promise.resolve(this.scene.onCommit(change)).catch(() => this.dropPending());
+  }
+
+  private changed(change: MarkChange & { type: 'add' | 'change' }, draft: Draft | null): Draft | null {
+    const mark = change.type === 'change' ? this.scene.marks.find(({ id }) => id === change.markId) : undefined;
+    const shape = change.type === 'add' ? change.shape : mark?.shape;
+    const points = change.points ?? mark?.points;
+    const focus = points?.[0];
+    if (!shape || !points || !focus) return draft;
+    return {
+      shape,
+      points,
+      markId: mark?.id ?? null,
+      tagAt: change.type === 'change' ? (change.tagAt ?? null) : null,
+      focus,
+    };
+  }
+
+  private dropPending(): void {
+    clearTimeout(this.pendingTimer);
+    this.pendingMarks = null;
+    if (this.snapshot.pending) this.set({ pending: null });
+  }
+
+  private refreshDraft(): void {
+    const draft = this.session.draft(this.toolView);
+    const { activeVertex } = this.session;
+    const isFineTouch = draft !== null && this.pointer?.by === 'touch' && this.pointer.isDown && !this.isNavigating;
+    if (isFineTouch) this.wantPixels();
+    const hand =
+      draft?.focus ?? this.snapshot.crossHair ?? (this.pointer && toImage(this.snapshot.view, this.pointer.at));
+    this.set({ draft, activeVertex, loupeAt: this.isLoupeHeld || isFineTouch ? hand : null });
+  }
+
+  private setView(view: View): void {
+    const { photo } = this.scene;
+    if (sameView(view, this.snapshot.view)) return;
+    this.isFitted = sameView(view, fitView(photo, this.snapshot.size));
+    this.set({ view, isMoving: true });
+    const picture = this.maker.picture;
+    if (picture && !stillServes(picture, view) && !this.maker.isWorking) this.redrawMarks();
+    clearTimeout(this.restTimer);
+    this.restTimer = setTimeout(() => this.rest(), restAfterMs);
+  }
+
+  private rest(): void {
+    this.set({ isMoving: false });
+    this.redrawMarks();
+    this.wantPixels();
+    this.scene.onViewChange?.(this.snapshot.view);
+  }
+
+  private wantPixels(): void {
+    const { view, size, loupeAt } = this.snapshot;
+    const scale = loupeAt || this.isLoupeHeld ? view.scale * 3 : view.scale;
+    this.pieces?.want({ ...view, scale: Math.max(view.scale, scale) }, size, window.devicePixelRatio);
+  }
+
+  private redrawMarks(): void {
+    const { look, view, size, isMoving } = this.snapshot;
+    if (!look || size.width < 2) return;
+    const { marks, tags, picked } = this.scene;
+    const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));
+    this.maker.make({ marks, tagOf, picked, view, stage: size, look, pixelRatio: window.devicePixelRatio }, isMoving);
+  }
+
+  private tagBoxes(): { markId: string; box: Box }[] {
+    const { picture } = this.snapshot;
+    if (!picture) return [];
+    const { view } = picture.scene;
+    return [...picture.places.values()].map(({ id, box }) => {
+      const first = toImage(view, screenPoint(box.left, box.top));
+      const last = toImage(view, screenPoint(box.right, box.bottom));
+      return { markId: id, box: { left: first.x, top: first.y, right: last.x, bottom: last.y } };
+    });
+  }
+
+  private set(part: Partial<StageSnapshot>): void {
+    this.snapshot = { ...this.snapshot, ...part };
+    for (const listener of this.listeners) listener();
+  }
+}
+
+/** Whether two presses are one double press. */
+export function isAgain(
+  last: { at: ScreenPoint; atMs: number } | null,
+  at: ScreenPoint,
+  atMs: number,
+  reachPx: number,
+): boolean {
+  return last !== null && atMs - last.atMs < 400 && distance(last.at, at) <= reachPx;
+}
+
+/** A screen may hand in a new list of the same marks at every turn; that is no reason to draw them all again. */
+function sameMarks(a: readonly Mark[], b: readonly Mark[]): boolean {
+  return a === b || (a.length === b.length && a.every((mark, index) => mark === b[index]));
+}
+
+function sameTags(a: ReadonlyMap<string, Tag>, b: ReadonlyMap<string, Tag>): boolean {
+  if (a === b) return true;
+  if (a.size !== b.size) return false;
+  for (const [id, tag] of a) {
+    const other = b.get(id);
+    if (!other || other.number !== tag.number || other.tier !== tag.tier || other.state !== tag.state) return false;
+  }
+  return true;
+}

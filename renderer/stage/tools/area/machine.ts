@@ -1,0 +1,3 @@
+import { manyPointsMachine } from '../many-points.ts';
+
+export const areaMachine = manyPointsMachine('area');

@@ -1,0 +1,3 @@
+import { twoEndsMachine } from '../two-ends.ts';
+
+export const lineMachine = twoEndsMachine('line');
