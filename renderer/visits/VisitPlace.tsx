@@ -1,9 +1,13 @@
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import type { VisitPage } from '../app/place.ts';
-import { EmptyPlace } from '../ui/EmptyPlace.tsx';
+import { PhotosPage } from '../photos/PhotosPage.tsx';
+import { ReportPage } from '../report/ReportPage.tsx';
+import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
+import { NotebookPage } from './NotebookPage.tsx';
+import styles from './VisitPlace.module.css';
 
 export interface VisitPlaceProps {
   readonly visitId: string;
@@ -13,13 +17,24 @@ export interface VisitPlaceProps {
 }
 
 /** What stands under the visit's header. */
-export function VisitPlace({ visitId }: VisitPlaceProps) {
+export function VisitPlace({ visitId, page, shotId, findingId }: VisitPlaceProps) {
   const visit = useAnswer('visit.get', { id: visitId });
-  if (visit.isError) return <ErrorNote {...wordsOf(visit.error)} />;
-  if (visit.data === undefined) return <Waiting words="Opening the visit ..." />;
-  return (
-    <EmptyPlace compact title={visit.data.machine.kind}>
-      <p>{visit.data.visit.complaint}</p>
-    </EmptyPlace>
-  );
+  if (visit.data === undefined) {
+    if (!visit.isError) return <Waiting words="Opening the visit ..." />;
+    return (
+      <div className={styles.failed}>
+        <ErrorNote {...wordsOf(visit.error)}>
+          <Button onPress={() => void visit.refetch()}>Ask again</Button>
+        </ErrorNote>
+      </div>
+    );
+  }
+  switch (page) {
+    case 'page':
+      return <NotebookPage record={visit.data} findingId={findingId} />;
+    case 'photos':
+      return <PhotosPage record={visit.data} shotId={shotId} findingId={findingId} />;
+    case 'report':
+      return <ReportPage record={visit.data} />;
+  }
 }

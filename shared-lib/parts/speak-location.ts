@@ -10,7 +10,7 @@ import { speakClock } from './speak-clock.ts';
 import { capitalise, spokenPath } from './speak-component.ts';
 import { cylinderOf, endWords, speakNode } from './speak-node.ts';
 
-const sideWords: Record<Side, string> = {
+export const sideWords: Record<Side, string> = {
   THR: 'thrust side',
   MIN: 'minor thrust side',
   FRONT: 'front side',

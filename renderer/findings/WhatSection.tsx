@@ -1,0 +1,91 @@
+import { useMemo, useState } from 'react';
+import type { Defect } from '../../shared-lib/defects/defect.ts';
+import { defectsForComponent } from '../../shared-lib/defects/defects-for-component.ts';
+import { defectOf } from '../../shared-lib/defects/index.ts';
+import { lastUsedFirst } from '../../shared-lib/defects/last-used-first.ts';
+import { useAnswer } from '../api/queries.ts';
+import { Button } from '../ui/Button.tsx';
+import { TextField } from '../ui/TextField.tsx';
+import styles from './FindingCard.module.css';
+import picker from './PlacePicker.module.css';
+import type { SectionProps } from './section.ts';
+
+/** What it is: the kinds that fit the part, last used first; all others behind, and by a word. */
+export function WhatSection({ finding, edit }: SectionProps) {
+  const defect = defectOf(finding.defect);
+  const [isOpen, setOpen] = useState(defect === null);
+  const choose = (chosen: Defect) => {
+    setOpen(false);
+    if (chosen.id !== finding.defect) edit({ defect: chosen.id });
+  };
+  return (
+    <section className={styles.section} aria-label="What it is">
+      {defect !== null && !isOpen && (
+        <div>
+          <div className={styles.row}>
+            <h3 className={styles.heading}>{defect.name}</h3>
+            <Button look="link" onPress={() => setOpen(true)} label={`Change what it is, now ${defect.name}`}>
+              Change
+            </Button>
+          </div>
+          <p className={styles.small}>{defect.meaning}</p>
+        </div>
+      )}
+      {isOpen && (
+        <DefectPicker
+          place={finding.locations[0] ?? null}
+          onPick={choose}
+          onClose={defect === null ? undefined : () => setOpen(false)}
+        />
+      )}
+    </section>
+  );
+}
+
+interface DefectPickerProps {
+  readonly place: string | null;
+  readonly onPick: (defect: Defect) => void;
+  readonly onClose: (() => void) | undefined;
+}
+
+const fits = ({ name, meaning, id }: Defect, find: string): boolean =>
+  find
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => `${name} ${meaning} ${id}`.toLowerCase().includes(word));
+
+function DefectPicker({ place, onPick, onClose }: DefectPickerProps) {
+  const [find, setFind] = useState('');
+  const lastUsed = useAnswer('finding.lastUsed', {});
+  const offered = useMemo(() => {
+    const { fitting, others } = defectsForComponent(place);
+    return [...lastUsedFirst(fitting, lastUsed.data?.defects ?? []), ...others];
+  }, [place, lastUsed.data]);
+  const shown = find.trim() === '' ? offered : offered.filter((defect) => fits(defect, find.trim()));
+  return (
+    <div className={picker.picker}>
+      <TextField
+        label="What is it?"
+        value={find}
+        onChange={setFind}
+        placeholder="crack, scuffing, leak"
+        maxLength={60}
+      />
+      <ul className={picker.options}>
+        {shown.map((defect) => (
+          <li key={defect.id}>
+            <button type="button" className={picker.option} onClick={() => onPick(defect)}>
+              <strong>{defect.name}</strong> <span className={styles.small}>{defect.meaning}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {shown.length === 0 && <p className="soft">No kind of that name. Your own words below say it too.</p>}
+      {onClose !== undefined && (
+        <Button look="link" onPress={onClose}>
+          Leave it
+        </Button>
+      )}
+    </div>
+  );
+}
