@@ -19,8 +19,8 @@ export function loopsAmong(ids: readonly string[], causes: readonly Cause[]): st
 }
 
 /**
- * The links without those that close a loop: each loop begins at `startOf` of its members, and what leads to that one from
- * inside the loop is dropped; loops that remain inside are broken in the same way.
+ * The links that order the findings, without those that close a loop: each loop begins at `startOf` of its members, which
+ * then comes before all of them; what leads to it from inside the loop is dropped. Loops that remain inside are broken alike.
  */
 export function breakLoops(
   ids: readonly string[],
@@ -35,7 +35,9 @@ export function breakLoops(
       const rest = loop.filter((id) => id !== start);
       const inside = opened.filter(({ fromId, toId }) => rest.includes(fromId) && rest.includes(toId));
       const insideKept = new Set(breakLoops(rest, inside, startOf));
-      return opened.filter((cause) => !inside.includes(cause) || insideKept.has(cause));
+      // The whole loop hangs on its start, also where a loop inside it is opened at a member nothing else leads to.
+      const hung = rest.map((id) => ({ fromId: start, toId: id }));
+      return [...opened.filter((cause) => !inside.includes(cause)), ...insideKept, ...hung];
     },
     [...causes],
   );

@@ -1,5 +1,5 @@
 import type { Disposition } from '../ranking/residual.ts';
-import type { ScenarioChoice } from './schema.ts';
+import type { ScenarioChoice } from './shape.ts';
 
 /** What a file's choice does to each finding, by the record's ids. */
 export function dispositionsOf(

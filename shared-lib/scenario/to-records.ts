@@ -7,7 +7,8 @@ import type { Person, Shop } from '../model/shop.ts';
 import type { ScopeItem, Visit } from '../model/visit.ts';
 import { quantityKind } from '../quantities/dictionary.ts';
 import { readQuantity } from '../quantities/read-quantity.ts';
-import type { Scenario, ScenarioFinding, ScenarioReading, ScenarioShot, ScenarioVisit } from './schema.ts';
+import type { Scenario } from './schema.ts';
+import type { ScenarioFinding, ScenarioReading, ScenarioShot, ScenarioVisit } from './shape.ts';
 
 /** A photo that a file asks for: a named one, or `null` for the plain labelled picture that shows a finding. */
 export interface WantedShot {

@@ -160,6 +160,31 @@ describe('the order inside a tier', () => {
     expect(order(findings, causes)).toEqual([1, 2, 3]);
   });
 
+  it('keeps a cause that lies outside a loop before the whole loop', () => {
+    const findings = [
+      aRankable(1, { urgency: 3, foundOn: '2026-01-01' }),
+      aRankable(2, { urgency: 3, foundOn: '2026-02-01' }),
+      aRankable(3, { urgency: 3, foundOn: '2026-03-01' }),
+    ];
+    const causes = [
+      { fromId: 'f1', toId: 'f2' },
+      { fromId: 'f2', toId: 'f1' },
+      { fromId: 'f3', toId: 'f1' },
+    ];
+    expect(order(findings, causes)).toEqual([3, 1, 2]);
+  });
+
+  it('breaks a loop inside a loop again at its own beginning', () => {
+    const findings = [1, 2, 3].map((number) => aRankable(number, { urgency: 3, foundOn: `2026-0${4 - number}-01` }));
+    const causes = [
+      { fromId: 'f3', toId: 'f1' },
+      { fromId: 'f1', toId: 'f2' },
+      { fromId: 'f2', toId: 'f1' },
+      { fromId: 'f2', toId: 'f3' },
+    ];
+    expect(order(findings, causes)).toEqual([3, 2, 1]);
+  });
+
   it('lets a finding without a place come after those that have one', () => {
     expect(order([aRankable(1, { place: null }), aRankable(2)])).toEqual([2, 1]);
   });
