@@ -19,8 +19,10 @@ const takePeople = async ({ db, call }: Context, scenario: Scenario): Promise<Ma
 };
 
 /** Only a shop that has no name yet takes the file's. */
-const takeShop = async ({ call }: Context, { shop }: Scenario): Promise<void> => {
+const takeShop = async ({ call, mutate }: Context, { shop }: Scenario): Promise<void> => {
   const state = await call('app.state', {});
+  // A shop with a machine in it has been begun, whichever way the machine came.
+  if (!state.started) mutate((writer) => writer.update('shop', '1', { started: 1 }));
   if (state.shop.name !== '') return;
   await call('shop.change', {
     name: shop.name,
