@@ -1,6 +1,7 @@
 import { Component, type ErrorInfo, type ReactNode } from 'react';
 import { Button } from '../ui/Button.tsx';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
+import { go } from './place.ts';
 
 interface ErrorBoundaryProps {
   readonly children: ReactNode;
@@ -12,7 +13,7 @@ interface ErrorBoundaryState {
   readonly failed: Error | null;
 }
 
-/** A bug in one place leaves the header and the way back in use. */
+/** A bug in one place leaves the window, its keys and the way to the floor in use. */
 export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundaryState> {
   override state: ErrorBoundaryState = { failed: null };
 
@@ -35,7 +36,12 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
       <EmptyPlace
         compact
         title="This page could not be drawn"
-        actions={<Button onPress={() => this.setState({ failed: null })}>Draw it again</Button>}
+        actions={
+          <>
+            <Button onPress={() => this.setState({ failed: null })}>Draw it again</Button>
+            <Button onPress={() => go({ name: 'floor' })}>To the floor</Button>
+          </>
+        }
       >
         <p>Everything you wrote is kept: it was on disk before it was shown here.</p>
         <p className="soft small">{failed.message}</p>

@@ -18,7 +18,7 @@ export function KeyHelp({ onClose }: { readonly onClose: () => void }) {
     .map((place) => ({ place, list: commands.filter(({ where }) => where === place) }))
     .filter(({ list }) => list.length > 0);
   return (
-    <Panel title="Keys" onClose={onClose}>
+    <Panel title="Keys" onClose={onClose} isOnlyRead>
       {groups.map(({ place, list }) => (
         <section key={place} className={styles.group}>
           <h3>{placeWords[place]}</h3>

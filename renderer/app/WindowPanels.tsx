@@ -24,7 +24,7 @@ export function WindowPanels() {
 function WhatHappened({ onClose }: { readonly onClose: () => void }) {
   const { state, atMs, reason } = useRecorderState();
   return (
-    <Panel title="What happened" onClose={onClose}>
+    <Panel title="What happened" onClose={onClose} isOnlyRead>
       <p>
         The recorder is the part of the program that writes to disk. It runs beside this window, so that a broken photo
         or a full disk can't take the window down.

@@ -30,7 +30,7 @@ interface BreadcrumbProps {
 /** Where one stands, and the way back. */
 export function Breadcrumb({ trail, here }: BreadcrumbProps) {
   return (
-    <nav aria-label="Places">
+    <nav aria-label="Places" className={styles.places}>
       <ol className={styles.trail}>
         {trail.map((step) => (
           <li key={step.words} className={styles.step}>

@@ -9,16 +9,19 @@ interface PanelProps {
   readonly children: ReactNode;
   readonly foot?: ReactNode;
   readonly wide?: boolean | undefined;
+  /** Holds nothing to use, so the sheet itself takes the keys that scroll. */
+  readonly isOnlyRead?: boolean | undefined;
 }
 
 /** A sheet at the side. What lies under it stays in use; Escape closes it and the focus goes back to where it was. */
-export function Panel({ title, onClose, children, foot, wide = false }: PanelProps) {
+export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead = false }: PanelProps) {
   const panel = useRef<HTMLElement>(null);
 
   useEffect(() => {
     const before = document.activeElement;
     const inside = panel.current?.contains(before) === true;
-    if (!inside) panel.current?.focus();
+    const first = panel.current?.querySelector<HTMLElement>('textarea, input[type=text]');
+    if (!inside) (first ?? panel.current)?.focus();
     return () => {
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
@@ -45,7 +48,14 @@ export function Panel({ title, onClose, children, foot, wide = false }: PanelPro
           <Icon name="close" />
         </button>
       </header>
-      <div className={styles.body}>{children}</div>
+      {isOnlyRead ? (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: without it the keyboard could not scroll.
+        <section className={styles.body} tabIndex={0} aria-label={title}>
+          {children}
+        </section>
+      ) : (
+        <div className={styles.body}>{children}</div>
+      )}
       {foot !== undefined && <footer className={styles.foot}>{foot}</footer>}
     </section>
   );
