@@ -11,5 +11,6 @@ export const bypassed = defineDefect({
   ifLeft: ['injury', 'damage'],
   confirmedBy: ['F', 'V'],
   misses: 'Try every function it should stop: one that works may hide one that does not.',
+  sought: 'bypass',
   spoken: (say) => say.with('bypassed', say.of('how')),
 });

@@ -29,5 +29,6 @@ export const dead = defineDefect({
   ifLeft: ['nobody sees it coming'],
   confirmedBy: ['F'],
   misses: 'Prove it by substitution, and say which part was proven: sender, wire or face.',
+  sought: 'failure',
   spoken: (say) => (say.has('shown') ? say.with('shows', say.of('shown'), say.phrase('true', '', 'true')) : 'dead'),
 });

@@ -10,6 +10,8 @@ export interface Defect<Id extends string = string> {
   /** As a heading. */
   readonly name: string;
   readonly meaning: string;
+  /** After 'not examined for' and before 'not found'. */
+  readonly sought: string;
   /** Codes of the parts it belongs to (with everything below them), or anywhere. It only sorts the picker. */
   readonly where: 'anywhere' | readonly string[];
   /** The shape a mark on a photo begins with. */
@@ -28,10 +30,16 @@ export interface Defect<Id extends string = string> {
   readonly speak: (finding: Pick<Finding, 'quantities'>, system?: UnitSystem) => string;
 }
 
-interface Definition<Id extends string> extends Omit<Defect<Id>, 'speak'> {
+interface Definition<Id extends string> extends Omit<Defect<Id>, 'speak' | 'sought'> {
+  /** Where the name in lower case will not do. */
+  readonly sought?: string;
   readonly spoken: (say: Say) => string;
 }
 
 export function defineDefect<const Id extends string>({ spoken, ...rest }: Definition<Id>): Defect<Id> {
-  return { ...rest, speak: (finding, system = 'metric') => spoken(sayOf(finding.quantities, system)) };
+  return {
+    sought: rest.name.toLowerCase(),
+    ...rest,
+    speak: (finding, system = 'metric') => spoken(sayOf(finding.quantities, system)),
+  };
 }

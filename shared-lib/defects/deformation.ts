@@ -11,5 +11,6 @@ export const deformation = defineDefect({
   ifLeft: ['breaks', 'does not line up'],
   confirmedBy: ['M'],
   misses: 'Small bends do not show by eye: measure over a stated length.',
+  sought: 'bend or collapse',
   spoken: (say) => say.with('bent', say.of('offset') ?? say.of('angle'), say.phrase('over', 'of length', 'over')),
 });

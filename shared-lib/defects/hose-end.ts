@@ -11,5 +11,6 @@ export const hoseEnd = defineDefect({
   ifLeft: ['blows off'],
   confirmedBy: ['V'],
   misses: 'Only a shifted paint mark or a gap shows from outside; how much it still holds does not.',
+  sought: 'failing hose end',
   spoken: (say) => say.with('hose end moving', say.phrase('gap', 'gap')),
 });

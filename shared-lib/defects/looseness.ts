@@ -11,5 +11,6 @@ export const looseness = defineDefect({
   ifLeft: ['comes off'],
   confirmedBy: ['M', 'F'],
   misses: 'Torque is not clamping: a thread can bind and still be loose.',
+  sought: 'looseness',
   spoken: (say) => say.with('loose', say.of('torque')),
 });

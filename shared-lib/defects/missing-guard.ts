@@ -26,5 +26,6 @@ export const missingGuard = defineDefect({
   ifLeft: ['somebody is caught in it'],
   confirmedBy: ['V'],
   misses: 'A guard that is there can still be loose: pull on it.',
+  sought: 'missing guard',
   spoken: (say) => say.with('guard missing', say.of('size')),
 });

@@ -11,9 +11,8 @@ const capitalised = (text: string): string => text.charAt(0).toUpperCase() + tex
 function saidOf(finding: Finding, system: UnitSystem): string {
   const defect = defectOf(finding.defect);
   if (defect === null) return finding.words.trim() === '' ? 'not said what it is' : finding.words.trim();
-  const name = defect.name.toLowerCase();
-  if (finding.state === 'not-examined') return `not examined for ${name}`;
-  if (finding.state === 'none-found') return `${name} not found`;
+  if (finding.state === 'not-examined') return `not examined for ${defect.sought}`;
+  if (finding.state === 'none-found') return `${defect.sought} not found`;
   return defect.speak(finding, system);
 }
 

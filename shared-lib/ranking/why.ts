@@ -16,6 +16,8 @@ export interface WhyContext {
   readonly confirmedConsequences: readonly number[];
 }
 
+const notJudged = 'not judged yet';
+
 const harm: Readonly<Record<Severity, string>> = {
   1: 'could kill or disable somebody',
   2: 'could maim somebody',
@@ -32,6 +34,12 @@ const chance: Readonly<Record<Probability, string>> = {
   F: 'no longer',
 };
 
+/** A reason inside brackets: its first sentence, without the capital and the stop of a sentence of its own. */
+function inPassing(reason: string): string {
+  const first = /^.*?[.!?](?=\s|$)/s.exec(reason.trim())?.[0] ?? reason.trim();
+  return first.replace(/[.!?]+$/, '').replace(/^\p{Lu}(?=\p{Ll}|\s)/u, (letter) => letter.toLowerCase());
+}
+
 function harmWords(item: Ranked, hours: number): string {
   const { safety } = item.finding;
   if (safety === null || safety === 'none') return 'no risk to people named';
@@ -46,17 +54,15 @@ function wordsOfUse({ road, slope, peopleNear }: RankingUse): string {
 function soonWords(item: Ranked): string {
   const { urgency, damageClass } = item.finding;
   if (urgency !== null && urgency <= 3) return `due ${urgencyWords(urgency).within}`;
-  if (urgency === null) return 'how soon it matters is not judged yet';
-  return damageClass === null
-    ? 'what waiting can cost is not judged yet'
-    : `waiting can cost ${damageClassWords(damageClass).sense}`;
+  if (urgency === null) return notJudged;
+  return damageClass === null ? notJudged : `waiting can cost ${damageClassWords(damageClass).sense}`;
 }
 
 function groundWords(item: Ranked, context: WhyContext): string {
   const { finding } = item;
   switch (item.ground) {
     case 'must-be-examined': {
-      const reason = context.notExaminedBecause?.trim() ?? '';
+      const reason = inPassing(context.notExaminedBecause ?? '');
       return `must be examined before release: nobody has looked${reason === '' ? '' : ` (${reason})`}`;
     }
     case 'named':
@@ -70,7 +76,7 @@ function groundWords(item: Ranked, context: WhyContext): string {
     case 'time-or-cost':
       return soonWords(item);
     case 'not-judged':
-      return 'not judged yet, so it cannot stand as a note';
+      return `${notJudged}, so it cannot stand as a note`;
     case 'nothing-more':
       return 'nothing urgent seen';
   }
@@ -124,7 +130,7 @@ export function why(item: Ranked, context: WhyContext): string {
   if (named !== null && finding.namedDeclinedBecause !== null) {
     parts.push(`${named.words}, yet not followed: ${finding.namedDeclinedBecause}`);
   }
-  if (finding.safety === null && item.ground !== 'not-judged')
+  if (finding.safety === null && !ground.startsWith(notJudged))
     parts.push('whether it can hurt somebody is not judged yet');
   const said = parts.filter((part) => part !== '').join('; ');
   return `${said.charAt(0).toUpperCase()}${said.slice(1)}${said.endsWith('.') ? '' : '.'}`;

@@ -92,6 +92,7 @@ describe.each(defects.map((defect) => [defect.id, defect] as const))('%s', (id, 
   it('is named and explained in words', () => {
     expect(defect.name).toMatch(/^[A-Z][a-z -]{3,}$/);
     expect(defect.meaning.length).toBeGreaterThan(12);
+    expect(defect.sought).toMatch(/^[a-z][a-z -]{3,}$/);
     expect(defect.misses).toMatch(/^[A-Z].{15,}\.$/s);
     for (const text of [...defect.lookFor, ...defect.ifLeft]) expect(text.trim().length).toBeGreaterThan(2);
     expect(defect.ifLeft.length).toBeGreaterThan(0);

@@ -162,11 +162,15 @@ describe('why a line stands there', () => {
     [{ urgency: 0, runWorse: true }, 'Running makes it worse, due at the next start.'],
     [{ damageClass: 2 }, 'Waiting can cost a third to three quarters of what the machine is worth.'],
     [{}, 'Nothing urgent seen.'],
-    [{ urgency: null }, 'How soon it matters is not judged yet.'],
+    [{ urgency: null }, 'Not judged yet.'],
     [{ safety: null }, 'Not judged yet, so it cannot stand as a note.'],
     [
       { state: 'not-examined', locations: ['BRK/LINING.L'], notExaminedBecause: 'wheels on' },
       'Must be examined before release: nobody has looked (wheels on).',
+    ],
+    [
+      { state: 'not-examined', locations: ['BRK'], notExaminedBecause: 'The wheels stayed on. No time was left.' },
+      'Must be examined before release: nobody has looked (the wheels stayed on).',
     ],
     [{ defect: 'bypass', methods: ['F'], locations: ['ELEC/INTLK'] }, 'An interlock is defeated.'],
   ])('%o', (differs, expected) => {
