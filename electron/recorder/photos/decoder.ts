@@ -56,6 +56,10 @@ const errorOf = (refusal: Refusal, name: string): AppError => {
 
 type GaveUp = 'time' | 'memory' | 'crash' | 'stopped' | 'no-start';
 
+/** V8 aborts when its own heap is full; a kill that is not ours is the system's, short of memory. */
+const endedBy = (signal: NodeJS.Signals | null): GaveUp =>
+  signal === 'SIGABRT' || signal === 'SIGKILL' ? 'memory' : 'crash';
+
 /** One forked process, busy with at most one job. */
 class DecodingChild {
   readonly #process: ChildProcess;
@@ -64,7 +68,7 @@ class DecodingChild {
   #gaveUp: GaveUp | null = null;
   #settle: ((answer: JobAnswer | GaveUp) => void) | null = null;
   #idleClock: NodeJS.Timeout | undefined;
-  gone = false;
+  #isGone = false;
 
   constructor(limits: DecoderLimits) {
     this.#limits = limits;
@@ -88,10 +92,10 @@ class DecodingChild {
       } else this.#settle?.(message.answer);
     });
     const ended = (signal: NodeJS.Signals | null): void => {
-      this.gone = true;
+      this.#isGone = true;
       clearTimeout(this.#idleClock);
-      // A child that never came up says nothing of the photo. V8 aborts when its own heap is full.
-      this.#gaveUp ??= isStarted ? (signal === 'SIGABRT' ? 'memory' : 'crash') : 'no-start';
+      // A child that never came up says nothing of the photo.
+      this.#gaveUp ??= isStarted ? endedBy(signal) : 'no-start';
       ready();
       this.#settle?.(this.#gaveUp);
     };
@@ -109,7 +113,12 @@ class DecodingChild {
 
   end(reason: GaveUp): void {
     this.#gaveUp ??= reason;
-    if (!this.gone) this.#process.kill('SIGKILL');
+    if (!this.#isGone) this.#process.kill('SIGKILL');
+  }
+
+  /** Neither gone nor told to go. */
+  isUsable(): boolean {
+    return !this.#isGone && this.#gaveUp === null;
   }
 
   isBloated(): boolean {
@@ -132,7 +141,7 @@ class DecodingChild {
     try {
       return await new Promise<JobAnswer | GaveUp>((resolve) => {
         this.#settle = resolve;
-        if (this.gone) resolve(this.#gaveUp ?? 'no-start');
+        if (this.#isGone) resolve(this.#gaveUp ?? 'no-start');
         else this.#process.send({ job } satisfies ToChild, () => {});
       });
     } finally {
@@ -140,7 +149,7 @@ class DecodingChild {
       clearInterval(watch);
       signal?.removeEventListener('abort', onAbort);
       this.#settle = null;
-      if (!this.gone) this.#rest();
+      if (this.isUsable()) this.#rest();
     }
   }
 }
@@ -171,14 +180,14 @@ export class Decoder {
 
   #takeChild(): DecodingChild {
     for (let child = this.#idle.pop(); child; child = this.#idle.pop()) {
-      if (!child.gone) return child;
+      if (child.isUsable()) return child;
       this.#all.delete(child);
     }
     return this.#start();
   }
 
   #putBack(child: DecodingChild): void {
-    if (!child.gone && !child.isBloated()) {
+    if (child.isUsable() && !child.isBloated()) {
       this.#idle.push(child);
       return;
     }
@@ -206,13 +215,12 @@ export class Decoder {
    */
   async run(job: Job, name: string, signal?: AbortSignal): Promise<Taken | null> {
     await this.#turn(signal);
-    const child = this.#takeChild();
     let answer: JobAnswer | GaveUp;
     try {
-      const { takeMs, copyMs } = this.#limits;
-      answer = await child.run(job, job.kind === 'take' ? takeMs : copyMs, signal);
+      answer = await this.#runOnce(job, signal);
+      // Starting may fail for a reason that passes, such as a moment without memory.
+      if (answer === 'no-start' && !signal?.aborted) answer = await this.#runOnce(job, signal);
     } finally {
-      this.#putBack(child);
       this.#passTurn();
     }
     signal?.throwIfAborted();
@@ -223,6 +231,16 @@ export class Decoder {
     if (answer.ok) return answer.taken;
     if ('refusal' in answer) throw errorOf(answer.refusal, name);
     throw new Error(answer.fault);
+  }
+
+  async #runOnce(job: Job, signal?: AbortSignal): Promise<JobAnswer | GaveUp> {
+    const child = this.#takeChild();
+    try {
+      const { takeMs, copyMs } = this.#limits;
+      return await child.run(job, job.kind === 'take' ? takeMs : copyMs, signal);
+    } finally {
+      this.#putBack(child);
+    }
   }
 
   close(): void {
