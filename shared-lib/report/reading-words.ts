@@ -39,7 +39,7 @@ function showList(text: string, system: UnitSystem): string | null {
   });
   const last = shown.at(-1);
   if (!last || shown.some((each) => each === null)) return null;
-  return withUnit({ ...last, number: shown.map((each) => each?.number).join('/') });
+  return withUnit({ ...last, number: shown.map((each) => each?.number).join(' / ') });
 }
 
 /** A result's text, rounded to what it is worth and in the shop's units; what is not a number stays as typed. */

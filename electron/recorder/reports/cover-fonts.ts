@@ -79,7 +79,7 @@ function segmentMapping(view: DataView, at: number): Set<number> {
   return covered;
 }
 
-/** Per family, what every one of its files covers: a heading must not lose a letter that the text has. */
+/** Per family, what every one of its files covers: a heading must not lose a letter that the text has. Controls are never set. */
 export function coverageOf(folder: string): [family: string, codePoints: Set<number>][] {
   const files = readdirSync(folder).filter((name) => name.endsWith('.ttf'));
   return families.map(([family, prefixes]) => {
@@ -88,7 +88,7 @@ export function coverageOf(folder: string): [family: string, codePoints: Set<num
       .map((file) => codePointsOf(readFileSync(join(folder, file))));
     const [first, ...others] = sets;
     if (first === undefined) throw new Error(`no file of ${family}`);
-    return [family, new Set([...first].filter((code) => others.every((other) => other.has(code))))];
+    return [family, new Set([...first].filter((code) => code >= 0x20 && others.every((other) => other.has(code))))];
   });
 }
 
