@@ -13,6 +13,8 @@ export interface DispatcherParts {
   readonly handlers: Handlers;
   /** Everything of a context that does not depend on the call. */
   readonly base: Omit<Context, 'caller' | 'mutate' | 'call'>;
+  /** Opened beside a holder: nothing may be changed, not even files beside the database. */
+  readonly readOnly?: boolean;
   /** One line a call, for the log. */
   readonly log: (line: string) => void;
 }
@@ -46,7 +48,7 @@ export const orThrow = (answer: Answer): unknown => {
 };
 
 /** Name to handler: validate, run, map errors, one log line. The single gate of the recorder. */
-export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => {
+export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: DispatcherParts) => {
   const contextFor = (windowId: string, name: OperationName, undoable: boolean): Context => {
     const author = (stepId: string, reverses: string | null): Author => ({
       personId: base.personId(),
@@ -90,6 +92,7 @@ export const makeDispatcher = ({ db, handlers, base, log }: DispatcherParts) => 
           | undefined;
         const handler = handlers[name as OperationName] as Handler<OperationName> | undefined;
         if (!operation || !handler) throw new AppError('unknown-operation', { name });
+        if (readOnly && operation.effect !== 'none') throw new AppError('folder-read-only', {});
         const checked = operation.input.safeParse(input);
         if (!checked.success) throw invalidInput(checked.error);
         // Undo and redo write steps too, so that the stacks can be folded from the journal alone.

@@ -112,6 +112,7 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
   const dispatch = makeDispatcher({
     db,
     handlers,
+    readOnly,
     log: readOnly
       ? () => {}
       : (line) => appendFileSync(join(dataFolder, 'recorder.log'), `${new Date(clock()).toISOString()} ${line}\n`),

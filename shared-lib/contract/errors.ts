@@ -6,6 +6,7 @@ export const errorCodes = [
   'not-ours', // a sender that may not call
   'recorder-stopped',
   'folder-held', // details.holder, details.since
+  'folder-read-only', // opened beside its holder
   'folder-newer', // details.found, details.known
   'folder-damaged', // details.what
   'folder-unwritable', // details.reason

@@ -64,6 +64,34 @@ function compareKeys(a: readonly number[][], b: readonly number[][]): number {
   return 0;
 }
 
+interface PlaceKey {
+  readonly order: number;
+  readonly path: readonly number[][];
+  readonly spot: readonly number[][];
+  readonly text: string;
+}
+
+/** Keys by layout, so that a sort reads each place once. A layout object is never changed, only replaced. */
+const keysOf = new WeakMap<Layout, Map<string, PlaceKey>>();
+const mostKeys = 5_000;
+
+function placeKey(place: string, layout: Layout): PlaceKey {
+  const known = keysOf.get(layout) ?? new Map<string, PlaceKey>();
+  keysOf.set(layout, known);
+  const there = known.get(place);
+  if (there !== undefined) return there;
+  const location = parseLocation(place);
+  const key = {
+    order: treeOrder(location.path),
+    path: pathKey(location.path, layout),
+    spot: spotKey(location.qualifiers),
+    text: formatLocation(location),
+  };
+  if (known.size >= mostKeys) known.clear();
+  known.set(place, key);
+  return key;
+}
+
 /**
  * The order of two places: tree order, then index, then distance, then clock position.
  *
@@ -74,14 +102,12 @@ function compareKeys(a: readonly number[][], b: readonly number[][]): number {
  * Source: the handbook's 2.3 d. What that leaves equal is settled by the canonical text, so that the order is total.
  */
 export function compareLocations(a: string, b: string, layout: Layout): number {
-  const first = parseLocation(a);
-  const second = parseLocation(b);
-  const byPlace =
-    treeOrder(first.path) - treeOrder(second.path) ||
-    compareKeys(pathKey(first.path, layout), pathKey(second.path, layout)) ||
-    compareKeys(spotKey(first.qualifiers), spotKey(second.qualifiers));
-  if (byPlace !== 0) return byPlace;
-  const firstText = formatLocation(first);
-  const secondText = formatLocation(second);
-  return firstText < secondText ? -1 : firstText > secondText ? 1 : 0;
+  const first = placeKey(a, layout);
+  const second = placeKey(b, layout);
+  return (
+    first.order - second.order ||
+    compareKeys(first.path, second.path) ||
+    compareKeys(first.spot, second.spot) ||
+    (first.text < second.text ? -1 : first.text > second.text ? 1 : 0)
+  );
 }

@@ -63,6 +63,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `The data folder is in use by ${text(d, 'holder', 'another program')}.`,
     kept: 'Close it there first. Reading is still possible.',
   }),
+  'folder-read-only': fixed(
+    'The data folder was opened for reading only, beside the program that works in it.',
+    nothingChanged,
+  ),
   'folder-newer': (d) => ({
     happened: `The data folder was written by a newer version (${text(d, 'found', 'unknown')}; this one knows ${text(d, 'known', 'less')}).`,
     kept: 'It was not opened and not changed.',

@@ -2,22 +2,26 @@ import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts'
 import type { Quantity } from '../../../shared-lib/model/quantity.ts';
 import { quantityKind } from '../../../shared-lib/quantities/dictionary.ts';
 import { readQuantity } from '../../../shared-lib/quantities/read-quantity.ts';
+import { unitFor } from '../../../shared-lib/quantities/show-quantity.ts';
+import type { UnitSystem } from '../../../shared-lib/quantities/units.ts';
 import type { Tables } from '../database/tables.ts';
 import type { Columns } from '../journal/record-writer.ts';
 
 type Input = Omit<CheckedInputOf<'finding.change'>, 'id'>;
 type Row = Tables['finding'];
 
-/** Typed quantities read into numbers and merged over those there; null takes one away. Text that is no number is kept as typed. */
+/** Typed quantities read into numbers and merged over those there; null takes one away. A bare number is in the shop's units. Text that is no number is kept as typed. */
 export const mergeQuantities = (
   there: Readonly<Record<string, Quantity>>,
   typed: NonNullable<Input['quantities']>,
+  units: UnitSystem,
 ): Record<string, Quantity> => {
   const merged: Record<string, Quantity> = { ...there };
   for (const [id, quantity] of Object.entries(typed)) {
     if (quantity === null) delete merged[id];
     else {
-      const read = readQuantity(quantity.typed, quantityKind(id)?.unit ?? '', quantity.origin);
+      const kind = quantityKind(id);
+      const read = readQuantity(quantity.typed, unitFor(kind?.unit ?? '', units), quantity.origin, kind);
       merged[id] = quantity.how === undefined ? read : { ...read, how: quantity.how };
     }
   }
@@ -38,13 +42,14 @@ const flagOf = (value: boolean | undefined): 0 | 1 | undefined => (value === und
 export const findingColumns = (
   input: Input,
   before: { readonly quantities: Readonly<Record<string, Quantity>> },
+  units: UnitSystem,
 ): Columns<'finding'> => ({
   kind: input.kind,
   defect: input.defect,
   words: input.words,
   state: input.state,
   methods: input.methods && JSON.stringify([...new Set(input.methods)]),
-  quantities: input.quantities && JSON.stringify(mergeQuantities(before.quantities, input.quantities)),
+  quantities: input.quantities && JSON.stringify(mergeQuantities(before.quantities, input.quantities, units)),
   ...(input.safety === undefined ? {} : safetyColumns(input.safety)),
   urgency: input.urgency,
   run_worse: input.runWorse === null ? null : flagOf(input.runWorse),

@@ -2,6 +2,7 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Finding } from '../../../shared-lib/model/finding.ts';
 import type { Context, Handlers } from '../context.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
@@ -45,7 +46,7 @@ export const findingHandlers: Handlers = {
       const id = context.newId();
       const number = trackOf === undefined ? nextNumber(context.db, visit.machine_id) : again(context, trackOf).number;
       writer.insert('finding', { ...emptyFinding(id, visitId, number, context.clock()), track_of: trackOf ?? null });
-      writer.update('finding', id, findingColumns(fields, { quantities: {} }));
+      writer.update('finding', id, findingColumns(fields, { quantities: {} }, shopRow(context.db).units));
       setPlaces(context, writer, id, fields.locations ?? [], layout);
       if (markId !== undefined) {
         writer.update('mark', markId, { finding_id: id });
@@ -59,7 +60,7 @@ export const findingHandlers: Handlers = {
     change: (context, writer, { id, ...fields }) => {
       const before = findingAbout(context, writer, id);
       refuseIssued(context, before);
-      writer.update('finding', id, findingColumns(fields, before));
+      writer.update('finding', id, findingColumns(fields, before, shopRow(context.db).units));
       if (fields.locations)
         setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
       return again(context, id);

@@ -28,7 +28,7 @@ export const readingHandlers: Handlers = {
   },
   'reading.remove': {
     change: (context, writer, { id }) => {
-      const { visit } = visitLayout(context, String(writer.row('reading', id)['visit_id']));
+      const { visit } = visitLayout(context, String(writer.row('reading', id).visit_id));
       writer.about({ visitId: visit.id, machineId: visit.machine_id });
       writer.remove('reading', id);
       return null;
