@@ -6,7 +6,7 @@
  *   options: --preview (a quarter of the size, into the system's temporary folder), --truth-only, --threads N, --samples N
  */
 import { mkdir, writeFile } from 'node:fs/promises';
-import { constants, setPriority, tmpdir } from 'node:os';
+import { setPriority, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
@@ -27,7 +27,8 @@ const { values, positionals } = parseArgs({
     scale: { type: 'string' },
   },
 });
-setPriority(0, constants.priority.PRIORITY_BELOW_NORMAL);
+// Others may be working on the same machine.
+setPriority(0, 4);
 const names = positionals.includes('all') ? sceneNames : positionals;
 if (names.length === 0) {
   console.error(`Name a scene: ${sceneNames.join(', ')}, or all.`);

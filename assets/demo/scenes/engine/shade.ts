@@ -1,6 +1,6 @@
 /** Finds what a ray meets and how bright it is: soft area lights, contact shadows, blurred surroundings, one mirror bounce. */
 import { backdrop } from './bench.ts';
-import { cross, dot, unit, type Vector } from './camera.ts';
+import { cross, unit, type Vector } from './camera.ts';
 import type { Scene, Surface } from './scene.ts';
 
 interface Panel {
@@ -142,19 +142,22 @@ export class Tracer {
     const s = this.#surface;
     s.coat = 0; s.coatRough = 0.12; s.relief = 1; s.metal = 0; s.rough = 0.6;
     scene.surface(x, y, z, nx, ny, nz, s);
-    if (s.relief > 0) {
-      const f = Math.max(e * 0.6, t * 0.00016);
-      const b1 = scene.bump(x + f, y - f, z - f);
-      const b2 = scene.bump(x - f, y - f, z + f);
-      const b3 = scene.bump(x - f, y + f, z - f);
-      const b4 = scene.bump(x + f, y + f, z + f);
-      const q = s.relief / (4 * f);
-      let bx = (b1 - b2 - b3 + b4) * q;
-      let by = (-b1 - b2 + b3 + b4) * q;
-      let bz = (-b1 + b2 - b3 + b4) * q;
-      const along = bx * nx + by * ny + bz * nz;
-      bx -= along * nx; by -= along * ny; bz -= along * nz;
-      nx -= bx; ny -= by; nz -= bz;
+    if (s.relief > 0 && bounce) {
+      // Slope of the fine relief along two directions in the surface.
+      const f = Math.max(e * 0.9, t * 0.00024);
+      const side = Math.abs(nz) > 0.7 ? 0 : 1;
+      let ux = side === 0 ? nz : -ny;
+      let uy = side === 0 ? 0 : nx;
+      let uz = side === 0 ? -nx : 0;
+      l = 1 / Math.sqrt(ux * ux + uy * uy + uz * uz);
+      ux *= l; uy *= l; uz *= l;
+      const wx = ny * uz - nz * uy;
+      const wy = nz * ux - nx * uz;
+      const wz = nx * uy - ny * ux;
+      const here = scene.bump(x, y, z);
+      const p = ((scene.bump(x + ux * f, y + uy * f, z + uz * f) - here) * s.relief) / f;
+      const q = ((scene.bump(x + wx * f, y + wy * f, z + wz * f) - here) * s.relief) / f;
+      nx -= ux * p + wx * q; ny -= uy * p + wy * q; nz -= uz * p + wz * q;
       l = 1 / Math.sqrt(nx * nx + ny * ny + nz * nz);
       nx *= l; ny *= l; nz *= l;
     }

@@ -37,17 +37,20 @@ export function scene(): Scene {
     const frayed = 0.5 * (noise2(u * 0.2, v * 0.4, 1103) - 0.5);
     return box(u - 130, v + frayed, h, 96, braidHalf, 2, 1.6) * 0.75 - weave * 0.4;
   };
-  const crust = (x: number, y: number, z: number): number => {
+  const crust = (x: number, y: number, z: number, parts: number, copper: number): number => {
     // Blooms from under the lug and along the crimp.
-    const near = Math.min(metalParts(x, y, z), braid(x, y, z) + Math.max(0, along(x, y) - 58) * 0.2, z + Math.max(0, length2(x + 5, y - 3) - 22) * 0.5);
+    const near = Math.min(parts, copper + Math.max(0, along(x, y) - 58) * 0.2, z + Math.max(0, length2(x + 5, y - 3) - 22) * 0.5);
+    if (near > 4.5) return (near - 2.6) * 0.7;
     const reach = 1.5 - 0.045 * Math.max(0, length3(x + 10, y - 6, z) - 17);
     return (near - Math.max(-1.4, Math.min(2.6, crustHeight(x, y, z) + reach - 1.5))) * 0.7;
   };
 
   function distance(x: number, y: number, z: number): number {
     if (z > 44) return z - 40;
-    let d = Math.min(z, metalParts(x, y, z), braid(x, y, z));
-    if (length2(x + 14, y - 8) < 74 && z < 24) d = Math.min(d, crust(x, y, z));
+    const parts = metalParts(x, y, z);
+    const copper = braid(x, y, z);
+    let d = Math.min(z, parts, copper);
+    if (length2(x + 14, y - 8) < 74 && z < 24) d = Math.min(d, crust(x, y, z, parts, copper));
     // A cable clipped below, and the edge of a gusset.
     const cable = length2(y + 66 + 0.0012 * (x - 20) * (x - 20), z - 8) - 7;
     return Math.min(d, cable * 0.95, box(x - 118, y - 20, z - 26, 7, 130, 26, 1.5));
@@ -57,7 +60,7 @@ export function scene(): Scene {
     const fine = fbm3(x * 0.6, y * 0.6, z * 0.6, 4, 1111);
     const cloud = fbm3(x * 0.07, y * 0.07, z * 0.07, 5, 1112);
     const near = length2(x + 14, y - 8) < 74 && z < 24;
-    if (near && crust(x, y, z) < 0.07 && Math.min(metalParts(x, y, z), braid(x, y, z), z) > 0.14) {
+    if (near && crust(x, y, z, metalParts(x, y, z), braid(x, y, z)) < 0.07 && Math.min(metalParts(x, y, z), braid(x, y, z), z) > 0.14) {
       // Powder: white to blue-green, rust bleeding at its foot.
       const green = smooth(0.36, 0.6, cloud);
       s.r = mix(0.58, 0.22, green) * mix(0.7, 1.1, fine); s.g = mix(0.6, 0.4, green) * mix(0.7, 1.1, fine); s.b = mix(0.54, 0.35, green) * mix(0.7, 1.1, fine);
@@ -108,7 +111,7 @@ export function scene(): Scene {
   return {
     name: 'battery-strap',
     what: 'Earth strap between engine and frame: the lug at the frame end.',
-    view: { width: 1680, height: 1260, focal: 1.45, eye: [34, -70, 208], target: [-14, 4, 4], up: [0, 1, 0.1], rollDegrees: -2.2 },
+    view: { width: 1480, height: 1110, focal: 1.45, eye: [34, -70, 208], target: [-14, 4, 4], up: [0, 1, 0.1], rollDegrees: -2.2 },
     seed: 2309,
     apertureMm: 1.4, focusMm: 226, nearMm: 120, farMm: 800,
     exposure: 0.95, noise: 0.06, occlusionMm: 12, normalMm: 0.04, step: 0.75,

@@ -56,19 +56,20 @@ export function scene(): Scene {
     const window = rectangle(x - meter.x, y - meter.y, meter.a, meter.b, 1.5);
     d = Math.max(d, -extrude(window, Math.abs(z) - 3, 0.2));
     d = Math.min(d, extrude(Math.abs(window - 1) - 1.4, Math.abs(z - 0.6) - 1.3, 0.5));
-    for (const i of [-2, -1, 0, 1, 2]) d = Math.min(d, box(x - meter.x - 0.2 - i * 9 - 0.2, y - meter.y, z + 2.6, 0.35, 11, 1.1, 0.1));
+    if (window < 2) {
+      const bar = Math.max(-2, Math.min(2, Math.round((x - meter.x - 0.4) / 9)));
+      d = Math.min(d, box(x - meter.x - 0.4 - bar * 9, y - meter.y, z + 2.6, 0.35, 11, 1.1, 0.1));
+    }
     // Key switch and two lamps.
     d = Math.min(d, cylinder(x - 86, y + 44, z - 2, 13, 3, 1), cylinder(x - 86, y + 44, z - 6, 8, 3, 0.8));
     d = Math.min(d, Math.max(hexagon(x - 86, y + 44, 12), Math.abs(z - 2) - 3.4));
     d = carve(d, box(x - 86, y + 44, z - 10, 0.9, 5, 3, 0.2), 0.3);
-    for (const lx of [-104, -72]) {
-      d = Math.min(d, torus(x - lx, y + 44, z - 0.6, 7.4, 1.8), extrude(length2(length2(x - lx, y + 44), z + 3) - 8, -z - 2, 0.3));
-    }
-    for (const [sx, sy] of [[-146, 72], [146, 72], [-146, -72], [146, -72]] as const) {
-      d = Math.min(d, Math.max(length2(length2(x - sx, y - sy), z + 4) - 6.4, -z));
-      d = Math.max(d, -box(x - sx, y - sy, z - 2.4, 4, 0.5, 0.9, 0.1));
-    }
-    return d;
+    const lamp = Math.abs(x + 88) - 16;
+    d = Math.min(d, torus(lamp, y + 44, z - 0.6, 7.4, 1.8), extrude(length2(length2(lamp, y + 44), z + 3) - 8, -z - 2, 0.3));
+    const sx = Math.abs(x) - 146;
+    const sy = Math.abs(y) - 72;
+    d = Math.min(d, Math.max(length2(length2(sx, sy), z + 4) - 6.4, -z));
+    return Math.max(d, -box(sx, sy, z - 2.4, 4, 0.5, 0.9, 0.1));
   }
 
   function surface(x: number, y: number, z: number, _nx: number, _ny: number, nz: number, s: Surface): void {
@@ -149,7 +150,7 @@ export function scene(): Scene {
   return {
     name: 'dashboard',
     what: 'Instrument panel, engine running: two needles on their stops; hour meter 04391.',
-    view: { width: 1680, height: 1260, focal: 1.22, eye: [-40, -34, 310], target: [0, -6, 0], up: [0, 1, 0], rollDegrees: 1.4 },
+    view: { width: 1480, height: 1110, focal: 1.22, eye: [-40, -34, 310], target: [0, -6, 0], up: [0, 1, 0], rollDegrees: 1.4 },
     seed: 2203,
     apertureMm: 1.6, focusMm: 310, nearMm: 160, farMm: 900,
     exposure: 1.35, noise: 0.06, occlusionMm: 9, normalMm: 0.04, step: 0.9,

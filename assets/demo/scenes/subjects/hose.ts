@@ -2,7 +2,7 @@ import { oldPaint, paintBump } from '../engine/bench.ts';
 import type { Vector } from '../engine/camera.ts';
 import { fbm2, fbm3, mix, noise2, smooth } from '../engine/noise.ts';
 import { type Scene, type Surface, shed } from '../engine/scene.ts';
-import { box, carve, extrude, length2, length3, capsule } from '../engine/solids.ts';
+import { box, carve, extrude, length2, length3 } from '../engine/solids.ts';
 import { lettering, StrokeMap } from '../engine/strokes.ts';
 
 /**
@@ -152,8 +152,8 @@ export function scene(wet: boolean): Scene {
     name: wet ? 'hose-wet' : 'hose-rubbed',
     what: wet ? 'The same hose five months later: oil at the chafe, a drop hangs.' : 'Boom hose, left, rubbed through its cover to the wire by the edge of a bracket.',
     view: wet
-      ? { width: 1680, height: 1260, focal: 1.5, eye: [-34, -46, 232], target: [3, -17, 12], up: [0, 1, 0], rollDegrees: 2.4 }
-      : { width: 1680, height: 1260, focal: 1.45, eye: [30, -26, 236], target: [0, -14, 12], up: [0, 1, 0], rollDegrees: -1.6 },
+      ? { width: 1480, height: 1110, focal: 1.5, eye: [-34, -46, 232], target: [3, -17, 12], up: [0, 1, 0], rollDegrees: 2.4 }
+      : { width: 1480, height: 1110, focal: 1.45, eye: [30, -26, 236], target: [0, -14, 12], up: [0, 1, 0], rollDegrees: -1.6 },
     seed: wet ? 2011 : 2003,
     apertureMm: 1.5, focusMm: wet ? 208 : 206, nearMm: 120, farMm: 800,
     exposure: wet ? 1.1 : 1.05, noise: 0.06, occlusionMm: 14, normalMm: 0.04, step: 0.85,

@@ -101,7 +101,7 @@ export function scene(): Scene {
   return {
     name: 'lift-rod',
     what: 'Left lift cylinder: rod and gland, seen from the front at chest height.',
-    view: { width: 1260, height: 1680, focal: 1.95, eye: [-70, -372, 112], target: [0, 0, 22], up: [0, 0, 1], rollDegrees: 1 },
+    view: { width: 1110, height: 1480, focal: 1.56, eye: [-70, -366, 118], target: [0, 0, 30], up: [0, 0, 1], rollDegrees: 1 },
     seed: 1801,
     apertureMm: 2.4, focusMm: 366, nearMm: 150, farMm: 1200,
     exposure: 0.9, noise: 0.055, occlusionMm: 16, normalMm: 0.05, step: 0.85,
@@ -121,7 +121,7 @@ export function scene(): Scene {
     truth: {
       features: { 'gland top, front': [0, -37, -0.6], 'foot of the gland nut, front': [0, -43, -51], 'lower end of score 1': onRod(-3.2, 26), 'upper end of score 1': onRod(-3.1, 131) },
       cracks,
-      areas: { 'wet gland and barrel': [[-14, -1], [12, -1], [14, -60], [13, -150], [-15, -150], [-17, -60]].map(([a, z]): Vector => [40 * Math.sin((a ?? 0) / 40), -40 * Math.cos((a ?? 0) / 40), z ?? 0]) },
+      areas: { 'wet gland and barrel': [[-14, -1], [12, -1], [14, -50], [11, -78], [-13, -78], [-17, -50]].map(([a, z]): Vector => [40 * Math.sin((a ?? 0) / 40), -40 * Math.cos((a ?? 0) / 40), z ?? 0]) },
       planes: { 'tangent at the front of the rod': { origin: [0, -rod, 0], u: [1, 0, 0], v: [0, 0, -1], what: `touches the rod (radius ${rod} mm) along its front line` } },
     },
     orientation: 6, takenAt: '2026:05:11 14:33:09', offset: '+01:00',

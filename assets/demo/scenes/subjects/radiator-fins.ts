@@ -1,5 +1,6 @@
 import { oldPaint, paintBump } from '../engine/bench.ts';
 import type { Vector } from '../engine/camera.ts';
+import { HeightMap } from '../engine/height-map.ts';
 import { fbm2, hash3, mix, noise2, smooth } from '../engine/noise.ts';
 import { type Scene, type Surface, shed } from '../engine/scene.ts';
 import { box, capsule, length2, rectangle } from '../engine/solids.ts';
@@ -9,15 +10,18 @@ const tubePitch = 11;
 const finPitch = 2.5;
 
 export function scene(): Scene {
-  const cover = (x: number, y: number): number => {
+  const clogging = (x: number, y: number): number => {
     const edge = (fbm2(x * 0.028, y * 0.028, 5, 601) - 0.5) * 78;
     return smooth(10, -16, length2((x + 34) * 0.8, (y + 34) * 1.05) - 72 + edge);
   };
+  const covered = new HeightMap(-170, -130, 170, 120, 2, clogging);
+  const cover = (x: number, y: number): number => covered.at(x, y);
   /** Height of the felted dust and husk lying on the fins. */
-  const felt = (x: number, y: number): number => {
+  const felted = new HeightMap(-170, -130, 170, 120, 2.6, (x, y) => {
     const c = cover(x, y);
     return -3.2 + c * (3.4 + 2.6 * fbm2(x * 0.07, y * 0.07, 4, 602)) + 0.9 * fbm2(x * 0.45, y * 0.45, 3, 603) * c;
-  };
+  });
+  const felt = (x: number, y: number): number => felted.at(x, y);
   const straw: { a: Vector; b: Vector; r: number }[] = [];
   for (let i = 0; i < 900 && straw.length < 330; i++) {
     const x = (hash3(i, 1, 0, 604) - 0.5) * 300;
@@ -57,16 +61,16 @@ export function scene(): Scene {
     }
     return d;
   }
-  const bent = (x: number, y: number): number => {
+  const bending = new HeightMap(-170, -130, 170, 120, 1.6, (x, y) => {
     const knock = smooth(0.6, 0.78, fbm2(x * 0.04 + 8, y * 0.05, 4, 605));
     return (noise2(x * 0.09, y * 0.2, 606) - 0.5) * 0.5 + knock * (noise2(x * 0.25, y * 0.35, 607) - 0.5) * 4.5;
-  };
+  });
   function fins(x: number, y: number, z: number): number {
     const column = Math.floor(x / tubePitch + 0.5);
     const tube = box(x - column * tubePitch, 0, z + 24, 1.1, 1e4, 22.6, 1);
     const open = Math.floor(x / tubePitch);
     const across = x / tubePitch - open - 0.5;
-    const wave = y + bent(x, y) * smooth(-7, 0, z) + across * finPitch * (open % 2 === 0 ? 1 : -1);
+    const wave = y + bending.at(x, y) * smooth(-7, 0, z) + across * finPitch * (open % 2 === 0 ? 1 : -1);
     const k = wave / finPitch;
     const sheet = (Math.abs(k - Math.round(k)) * finPitch - 0.11) * 0.75;
     const fin = Math.max(sheet, z + 0.4 + 0.6 * (noise2(open * 3.1, Math.round(k) * 1.7, 608) - 0.5), -z - 44);
@@ -133,7 +137,7 @@ export function scene(): Scene {
   return {
     name: 'radiator-fins',
     what: 'Radiator core seen from the air side, shroud off; top tank above.',
-    view: { width: 1680, height: 1260, focal: 1.2, eye: [44, -34, 262], target: [4, 6, -4], up: [0, 1, 0], rollDegrees: -1.8 },
+    view: { width: 1480, height: 1110, focal: 1.2, eye: [44, -34, 262], target: [4, 6, -4], up: [0, 1, 0], rollDegrees: -1.8 },
     seed: 1601,
     apertureMm: 1.3, focusMm: 266, nearMm: 120, farMm: 900,
     exposure: 0.82, noise: 0.055, occlusionMm: 7, normalMm: 0.05, step: 0.85,

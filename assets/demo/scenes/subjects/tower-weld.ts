@@ -49,6 +49,7 @@ export function scene(later: boolean): Scene {
   function weld(x: number, y: number, z: number): number {
     // A fillet bead round the gusset: ripples along it.
     const flat = rectangle(x + 206, y, 200, gusset.half, 1);
+    if (flat > 10 || z > 12) return Math.max(flat, z) - 7.6;
     const along = x > gusset.end - 2 ? Math.atan2(y, x - gusset.end + 10) * 12 : x;
     const ripple = 0.17 * Math.sin(along * 2.3 + 2.6 * noise2(along * 0.4, 0, 933)) + 1.1 * (noise2(along * 0.24, 3, 934) - 0.5);
     return length2(Math.max(flat - 0.2, 0) , z) - 6.3 - ripple;
@@ -124,8 +125,8 @@ export function scene(later: boolean): Scene {
     name: later ? 'tower-weld-spring' : 'tower-weld-autumn',
     what: later ? 'Right loader tower, spring: penetrant, developer on; the line has gone on into the plate.' : 'Right loader tower, autumn: penetrant, developer on; crack from the weld toe at the end of the gusset.',
     view: later
-      ? { width: 1680, height: 1260, focal: 1.5, eye: [44, -62, 214], target: [12, 4, 4], up: [0, 1, 0.05], rollDegrees: 2.6 }
-      : { width: 1680, height: 1260, focal: 1.5, eye: [-30, -40, 232], target: [10, 4, 4], up: [0, 1, 0], rollDegrees: -2 },
+      ? { width: 1480, height: 1110, focal: 1.5, eye: [44, -62, 214], target: [12, 4, 4], up: [0, 1, 0.05], rollDegrees: 2.6 }
+      : { width: 1480, height: 1110, focal: 1.5, eye: [-30, -40, 232], target: [10, 4, 4], up: [0, 1, 0], rollDegrees: -2 },
     seed: later ? 2111 : 2105,
     apertureMm: 1.2, focusMm: later ? 226 : 238, nearMm: 120, farMm: 800,
     exposure: later ? 0.46 : 0.5, noise: 0.055, occlusionMm: 12, normalMm: 0.04, step: 0.88,
