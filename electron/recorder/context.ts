@@ -10,6 +10,11 @@ export interface Caller {
   readonly operation: string;
 }
 
+/** For entries that are written down later than they happened. The journal keeps the time of writing. */
+export interface CallAs {
+  readonly clock: () => number;
+}
+
 /** What every handler may use. Clock and ids come in, so that tests can fix them. */
 export interface Context {
   readonly db: ReadableDb;
@@ -24,7 +29,7 @@ export interface Context {
   /** One mutation of a handler that works outside a transaction; entries with one `stepId` are one undo step. */
   readonly mutate: <T>(work: (writer: RecordWriter) => T, options?: { stepId?: string; reverses?: string }) => T;
   /** Another operation for the same window, through the same gate; throws the AppError that the window would be told. */
-  readonly call: <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;
+  readonly call: <N extends OperationName>(name: N, input: InputOf<N>, as?: CallAs) => Promise<OutputOf<N>>;
   /** What the quick check after the start found. */
   readonly damage: () => string | null;
   /** Work begun for a caller that goes on after the reply; closing the recorder waits for it. */

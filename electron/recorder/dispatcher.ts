@@ -4,7 +4,7 @@ import { AppError } from '../../shared-lib/contract/errors.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 import type { Operation } from '../../shared-lib/contract/operation.ts';
 import { type OperationName, operations } from '../../shared-lib/contract/operations.ts';
-import type { Context, Handler, Handlers } from './context.ts';
+import type { CallAs, Context, Handler, Handlers } from './context.ts';
 import type { WritableDb } from './database/connection.ts';
 import { type Author, type Committed, mutate, type RecordWriter } from './journal/record-writer.ts';
 
@@ -49,7 +49,7 @@ export const orThrow = (answer: Answer): unknown => {
 
 /** Name to handler: validate, run, map errors, one log line. The single gate of the recorder. */
 export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: DispatcherParts) => {
-  const contextFor = (windowId: string, name: OperationName, undoable: boolean): Context => {
+  const contextFor = (windowId: string, name: OperationName, undoable: boolean, as?: CallAs): Context => {
     const author = (stepId: string, reverses: string | null): Author => ({
       personId: base.personId(),
       windowId,
@@ -62,8 +62,9 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
     });
     return {
       ...base,
+      ...as,
       caller: { windowId, operation: name },
-      call: async (other, input) => orThrow(await dispatch(windowId, other, input)) as never,
+      call: async (other, input, how) => orThrow(await dispatch(windowId, other, input, how ?? as)) as never,
       mutate: <T>(work: (writer: RecordWriter) => T, options: { stepId?: string; reverses?: string } = {}): T => {
         const { result, committed } = mutate(
           db,
@@ -83,7 +84,7 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
     return context.mutate((writer) => work(context, writer, input));
   };
 
-  const dispatch = async (windowId: string, name: string, input: unknown): Promise<Answer> => {
+  const dispatch = async (windowId: string, name: string, input: unknown, as?: CallAs): Promise<Answer> => {
     const began = performance.now();
     const answer = await (async (): Promise<Answer> => {
       try {
@@ -97,7 +98,7 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
         if (!checked.success) throw invalidInput(checked.error);
         // Undo and redo write steps too, so that the stacks can be folded from the journal alone.
         const undoable = operation.effect === 'step' || name === 'undo.undo' || name === 'undo.redo';
-        const context = contextFor(windowId, name as OperationName, undoable);
+        const context = contextFor(windowId, name as OperationName, undoable, as);
         return { ok: true, output: await run(handler, context, checked.data) };
       } catch (cause) {
         const known = asAppError(cause);
@@ -111,5 +112,5 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
     return answer;
   };
 
-  return dispatch;
+  return (windowId: string, name: string, input: unknown): Promise<Answer> => dispatch(windowId, name, input);
 };

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
 import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { fontFamilies } from '../../../shared-lib/report/font-coverage.ts';
+import { previewPhoto } from './preview-photos.ts';
 import { splitSvg } from './split-svg.ts';
 import type { TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
@@ -26,13 +27,13 @@ function kindOf(bytes: Uint8Array): 'jpg' | 'png' | 'webp' | null {
 }
 
 /** Maps every photo that is there into the typesetter's world. What can't be read is left out: its frame says so. */
-function mapPhotos(files: ReadonlyMap<string, string>): Map<string, string> {
+async function mapPhotos({ photoFiles, make }: TypesetJob): Promise<Map<string, string>> {
   const mapped = new Map<string, string>();
-  for (const [digest, path] of files) {
-    const bytes = readable(path);
-    const kind = bytes === null ? null : kindOf(bytes);
-    if (bytes === null || kind === null) continue;
-    const place = `photos/${digest}.${kind}`;
+  for (const [digest, path] of photoFiles) {
+    const read = readable(path);
+    if (read === null || kindOf(read) === null) continue;
+    const bytes = make === 'preview' ? await previewPhoto(digest, read) : read;
+    const place = `photos/${digest}.${kindOf(bytes)}`;
     shadow(place, bytes);
     mapped.set(digest, `/${place}`);
   }
@@ -69,11 +70,11 @@ function lay({ paper }: TypesetJob, photos: ReadonlyMap<string, string>): Compil
 }
 
 /** A picture that begins like one but does not decode is dropped, and the report is laid again without it. */
-function document(job: TypesetJob): NodeTypstDocument {
+async function document(job: TypesetJob): Promise<NodeTypstDocument> {
   const { record, ...report } = job.report;
   shadow('record.json', record.json);
   shadow('report.json', JSON.stringify({ ...report, record: { name: record.name, description: record.description } }));
-  const photos = mapPhotos(job.photoFiles);
+  const photos = await mapPhotos(job);
   const first = lay(job, photos);
   if ('document' in first) return first.document;
   const sound = new Map([...photos].filter(([, path]) => decodes(path)));
@@ -82,9 +83,9 @@ function document(job: TypesetJob): NodeTypstDocument {
   throw new Error(second.message);
 }
 
-function answer(job: TypesetJob): TypesetAnswer {
+async function answer(job: TypesetJob): Promise<TypesetAnswer> {
   try {
-    const made = document(job);
+    const made = await document(job);
     if (job.make === 'preview') return { id: job.id, svgs: splitSvg(compiler.plainSvg(made)) };
     // An archive PDF needs a date on its attachment; the report's own day makes the bytes repeatable.
     const { year, month, day } = job.report.date;
@@ -99,4 +100,8 @@ function answer(job: TypesetJob): TypesetAnswer {
   }
 }
 
-parentPort?.on('message', (job: TypesetJob) => parentPort?.postMessage(answer(job)));
+/** One after the other: they share the compiler and its shadow files. */
+let last: Promise<void> = Promise.resolve();
+parentPort?.on('message', (job: TypesetJob) => {
+  last = last.then(async () => parentPort?.postMessage(await answer(job)));
+});

@@ -3,10 +3,14 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { OfferedFile } from '../../../shared-lib/contract/shots.ts';
 import { defectOf } from '../../../shared-lib/defects/index.ts';
 import type { ResultLine } from '../../../shared-lib/model/reading.ts';
+import type { Shot } from '../../../shared-lib/model/shot.ts';
+import type { Moment } from '../../../shared-lib/model/time.ts';
 import type { Scenario } from '../../../shared-lib/scenario/schema.ts';
-import type { Context } from '../context.ts';
+import type { CallAs, Context } from '../context.ts';
+import { shotById } from '../photos/queries.ts';
 import { takeIntoVisit } from '../photos/run-import.ts';
 import { withTestPicture } from '../photos/test-picture.ts';
+import { timesOfVisit } from './times-of-visit.ts';
 
 type ScenarioVisit = Scenario['visits'][number];
 type ScenarioFinding = NonNullable<ScenarioVisit['findings']>[number];
@@ -36,9 +40,10 @@ const takenOrThrow = (file: OfferedFile | undefined): string => {
 const openVisit = async (
   { context, machineId, personIds, meterIds }: Applying,
   visit: ScenarioVisit,
+  as: CallAs,
 ): Promise<string> => {
   const personId = personIds.get(visit.by);
-  const record = await context.call('visit.open', {
+  const input = {
     machineId,
     date: visit.date,
     complaint: visit.complaint,
@@ -56,7 +61,8 @@ const openVisit = async (
       notExaminedBecause,
       notApplicableBecause,
     })),
-  });
+  };
+  const record = await context.call('visit.open', input, as);
   return record.visit.id;
 };
 
@@ -111,6 +117,14 @@ const resultLine = (result: ScenarioReading['results'][number]): ResultLine => (
   verdict: result.verdict,
 });
 
+/** The file's word on when it was taken, where the photo itself does not say. */
+const takenAs = ({ takenAt }: ScenarioShot, shot: Shot | undefined): { taken?: Moment } => {
+  if (takenAt === undefined || !shot || shot.taken !== null) return {};
+  const [, sign, hours = '0', minutes = '0'] = /([+-])(\d{2}):(\d{2})$/.exec(takenAt) ?? [];
+  const zoneOffsetMin = (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes));
+  return { taken: { atMs: Date.parse(takenAt), zoneOffsetMin, source: 'typed' } };
+};
+
 /** Photos of a visit, with the marks that the file draws on them. */
 const takeShots = async (
   { context, folder, applied }: Applying,
@@ -130,6 +144,7 @@ const takeShots = async (
       component: shot.component ?? null,
       caption: shot.caption ?? '',
       seenFrom: shot.seenFrom ?? '',
+      ...takenAs(shot, shotById(context.db, shotId)),
     });
     for (const mark of shot.marks ?? []) {
       await context.call('mark.add', {
@@ -177,7 +192,9 @@ const nameWhatIsLeftOut = ({ applied }: Applying, visit: ScenarioVisit): void =>
 /** One visit of a scenario, in the order a mechanic would enter it: findings, readings, photos, and what shows what. */
 export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Promise<void> => {
   const { context, applied } = applying;
-  const visitId = await openVisit(applying, visit);
+  const times = timesOfVisit(visit, context.zoneOffsetMin());
+  const at = (atMs: number) => ({ clock: () => atMs });
+  const visitId = await openVisit(applying, visit, at(times.openedAtMs));
   applied.visits.set(visit.id, visitId);
   const idOf = (id: string): string => {
     const found = applied.findings.get(`${visit.id}/${id}`);
@@ -186,11 +203,8 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
   };
   for (const finding of visit.findings) {
     const trackOf = finding.track === undefined ? undefined : applied.findings.get(finding.track);
-    const added = await context.call('finding.add', {
-      visitId,
-      ...findingInput(finding),
-      ...(trackOf === undefined ? {} : { trackOf }),
-    });
+    const input = { visitId, ...findingInput(finding), ...(trackOf === undefined ? {} : { trackOf }) };
+    const added = await context.call('finding.add', input, at(times.findingAtMs(finding.id)));
     applied.findings.set(`${visit.id}/${finding.id}`, added.id);
   }
   for (const finding of visit.findings) {
@@ -208,7 +222,7 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
   for (const reading of visit.readings ?? []) {
     const asText = (values: Record<string, string | number> = {}) =>
       Object.fromEntries(Object.entries(values).map(([id, value]) => [id, text(value)]));
-    const recorded = await context.call('reading.record', {
+    const input = {
       visitId,
       sheet: reading.sheet,
       at: reading.at,
@@ -216,7 +230,8 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
       conditions: asText(reading.conditions),
       remark: reading.remark ?? '',
       results: reading.results.map(resultLine),
-    });
+    };
+    const recorded = await context.call('reading.record', input, at(times.readingAtMs(reading.id)));
     readingIds.set(reading.id, recorded.id);
   }
   const shots = visit.shots ?? [];
