@@ -123,11 +123,18 @@ function FloorPanes({ machines, find }: FloorPanesProps) {
           <StandingHere machines={here} />
         ) : (
           <p className={classNames(styles.none, 'soft')}>
-            {find === '' ? 'Nothing stands here now.' : `Nothing that stands here has \u201C${find}\u201D on it.`}
+            {find === '' ? 'Nothing stands here now.' : notFoundWords(find, out.length)}
           </p>
         )}
       </section>
       {out.length > 0 && <GoneOut machines={out} />}
     </div>
   );
+}
+
+function notFoundWords(find: string, foundOutside: number): string {
+  const words = `\u201C${find}\u201D`;
+  return foundOutside > 0
+    ? `${words} is on nothing that stands here, but on what has gone out.`
+    : `${words} is on no machine, owner or complaint. Escape shows them all again.`;
 }

@@ -59,7 +59,7 @@ export function MachinePlace({ machineId }: { readonly machineId: string }) {
           )}
           {isKnown && openVisit === undefined && (
             <Button look="primary" keyCap={keyOf('machine.openVisit')} onPress={() => setSheet('visit')}>
-              It is here again
+              {visits.length === 0 ? 'Open a visit' : 'It is here again'}
             </Button>
           )}
           <WhoChip />
@@ -78,8 +78,9 @@ export function MachinePlace({ machineId }: { readonly machineId: string }) {
           <Band page={page.data} newest={visits[0]} onSheet={setSheet} />
           <Sheets page={page.data} visits={visits} sheet={sheet} onClose={() => setSheet(null)} />
           <div className={styles.panes}>
-            <section className={styles.pane} aria-label="Open findings">
-              <OpenFindings newest={visits[0]} />
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what was not looked at can be long, and holds nothing to tab to. */}
+            <section className={styles.pane} aria-label="Open findings" tabIndex={0}>
+              <OpenFindings visits={visits} />
             </section>
             <section className={`${styles.pane} ${styles.second}`} aria-label="Visits">
               <MachineVisits visits={visits} />

@@ -20,7 +20,7 @@ export function MakersList({ layout, onChange }: MakersListProps) {
         .filter((entry) => entry.bank === bank)
         .sort((a, b) => a.fromFreeEnd - b.fromFreeEnd)
         .map(({ number }) => number)
-        .join(' '),
+        .join(', '),
     ),
   );
 
@@ -46,7 +46,7 @@ export function MakersList({ layout, onChange }: MakersListProps) {
                 ? 'Right bank, from the fan end'
                 : 'Left bank, from the fan end'
           }
-          hint={`${countOf(index)} numbers, such as ${Array.from({ length: countOf(index) }, (_, at) => at * banks.length + index + 1).join(' ')}. Left and right as seen from the flywheel.`}
+          hint={`${countOf(index)} numbers, such as ${Array.from({ length: countOf(index) }, (_, at) => at * banks.length + index + 1).join(', ')}. Left and right as seen from the flywheel.`}
           value={typed[index] ?? ''}
           onChange={(text) => setBank(index, text)}
           maxLength={80}

@@ -7,24 +7,30 @@ import { go } from '../app/place.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { LadderRule } from '../ui/LadderRule.tsx';
-import { dateWords } from '../ui/words.ts';
+import { dateWords, listWords } from '../ui/words.ts';
 import styles from './MachinePlace.module.css';
 import { TagRow } from './TagRow.tsx';
 import { placeWords } from './visit-words.ts';
 
 interface OpenFindingsProps {
-  readonly newest: MachineVisit | undefined;
+  /** Newest first. */
+  readonly visits: readonly MachineVisit[];
 }
 
-/** What is open, in the order of the newest visit's standing. */
-export function OpenFindings({ newest }: OpenFindingsProps) {
-  const visitId = newest?.visit.id;
+/**
+ * What is open, in the order of the newest visit's standing. A visit that has found nothing yet does not hide what the one
+ * before it left open.
+ */
+export function OpenFindings({ visits }: OpenFindingsProps) {
+  const [newest] = visits;
+  const shown = visits.find(({ tags }) => tags.length > 0) ?? newest;
+  const visitId = shown?.visit.id;
   const standing = useAnswer('standing.get', { visitId: visitId ?? '' }, { when: visitId !== undefined });
   return (
     <>
       <div className={styles.head}>
         <h2>Open findings</h2>
-        {newest !== undefined && <p className="soft">{`as of ${dateWords(newest.visit.date)}`}</p>}
+        {shown !== undefined && <p className="soft">{`as of ${dateWords(shown.visit.date)}`}</p>}
       </div>
       {newest === undefined && (
         <EmptyPlace compact title="It has not been looked at yet">
@@ -32,8 +38,13 @@ export function OpenFindings({ newest }: OpenFindingsProps) {
         </EmptyPlace>
       )}
       {standing.isError && <ErrorNote {...wordsOf(standing.error)} />}
-      {newest !== undefined && standing.data !== undefined && (
-        <Ladder standing={standing.data} visitId={newest.visit.id} />
+      {newest !== undefined && shown !== newest && (
+        <p
+          className={styles.stillOpen}
+        >{`The visit of ${dateWords(newest.visit.date)} has no finding yet. These were left open before it.`}</p>
+      )}
+      {shown !== undefined && standing.data !== undefined && (
+        <Ladder standing={standing.data} visitId={shown.visit.id} />
       )}
     </>
   );
@@ -65,19 +76,7 @@ function Ladder({ standing, visitId }: LadderProps) {
           </ul>
         </section>
       ))}
-      {notLookedAt.length > 0 && (
-        <section aria-label="Not looked at">
-          <LadderRule rung="not-looked-at" word="Not looked at" />
-          <ul className={styles.unseen}>
-            {notLookedAt.map(({ path, spoken, because }) => (
-              <li key={path}>
-                <b>{spoken}</b>
-                {because === null ? '' : `: ${because}`}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {notLookedAt.length > 0 && <NotLookedAtList places={notLookedAt} />}
     </>
   );
 }
@@ -104,4 +103,33 @@ function FindingLine({ line, visitId }: { readonly line: StandingLine; readonly 
       </div>
     </li>
   );
+}
+
+/** Those with a reason one by one; the others, which nobody has come to yet, in one breath. */
+function NotLookedAtList({ places }: { readonly places: Standing['notLookedAt'] }) {
+  const withReason = places.filter(({ because }) => because !== null);
+  const others = places.filter(({ because }) => because === null);
+  return (
+    <section aria-label="Not looked at">
+      <LadderRule rung="not-looked-at" word="Not looked at" />
+      <ul className={styles.unseen}>
+        {withReason.map(({ path, spoken, because }) => (
+          <li key={path}>
+            <b>{spoken}</b>
+            {`: ${because}`}
+          </li>
+        ))}
+        {others.length > 0 && (
+          <li>
+            {withReason.length > 0 ? 'Nor yet: ' : ''}
+            {listWords(others.map(({ spoken }, index) => (index === 0 ? spoken : uncapital(spoken))))}.
+          </li>
+        )}
+      </ul>
+    </section>
+  );
+}
+
+function uncapital(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }

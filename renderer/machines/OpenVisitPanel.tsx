@@ -60,7 +60,7 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
 
   return (
     <Panel
-      title="It is here again"
+      title={visits.length === 0 ? 'Open a visit' : 'It is here again'}
       onClose={onClose}
       wide
       foot={

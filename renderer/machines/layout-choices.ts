@@ -39,7 +39,7 @@ export const fuels: readonly ChoiceOption<Engine['fuel']>[] = [
 
 export const rotations: readonly ChoiceOption<Engine['rotation']>[] = [
   { value: 'CW', words: 'clockwise' },
-  { value: 'CCW', words: 'anticlockwise' },
+  { value: 'CCW', words: 'counter-clockwise' },
 ];
 
 export const schemes: readonly ChoiceOption<Layout['numbering']['scheme']>[] = [

@@ -18,5 +18,5 @@ export function firstCylinderWords({ numbering }: Layout): string {
 
 /** How the engine turns, seen from the fan end. */
 export function turnsWords({ engine }: Layout): string {
-  return engine.rotation === 'CW' ? 'clockwise' : 'anticlockwise';
+  return engine.rotation === 'CW' ? 'clockwise' : 'counter-clockwise';
 }

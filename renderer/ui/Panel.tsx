@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useEffectEvent, useRef } from 'react';
 import { classNames } from './class-names.ts';
 import { Icon } from './Icon.tsx';
 import styles from './Panel.module.css';
@@ -12,6 +12,9 @@ interface PanelProps {
   /** Holds nothing to use, so the sheet itself takes the keys that scroll. */
   readonly isOnlyRead?: boolean | undefined;
 }
+
+/** The sheets that are open, the topmost last: Escape closes that one. */
+const openSheets: (() => void)[] = [];
 
 /** A sheet at the side. What lies under it stays in use; Escape closes it and the focus goes back to where it was. */
 export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead = false }: PanelProps) {
@@ -27,11 +30,22 @@ export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead
     };
   }, []);
 
-  const handleKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape') return;
-    event.stopPropagation();
-    onClose();
-  };
+  const close = useEffectEvent(onClose);
+  useEffect(() => {
+    const own = () => close();
+    openSheets.push(own);
+    // Heard from the window: a button that was just switched off has dropped the focus out of the sheet.
+    const handleKeyDown = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || event.defaultPrevented || openSheets.at(-1) !== own) return;
+      event.preventDefault();
+      own();
+    };
+    window.addEventListener('keydown', handleKeyDown);
+    return () => {
+      window.removeEventListener('keydown', handleKeyDown);
+      openSheets.splice(openSheets.indexOf(own), 1);
+    };
+  }, []);
 
   return (
     <section
@@ -40,7 +54,6 @@ export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead
       role="dialog"
       aria-label={title}
       className={classNames(styles.panel, wide && styles.wide)}
-      onKeyDown={handleKeyDown}
     >
       <header className={styles.head}>
         <h2>{title}</h2>
