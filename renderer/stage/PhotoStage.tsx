@@ -135,12 +135,16 @@ interface ViewOnElementProps {
 
 /** Writes where the photo lies onto the stage's element, for whoever has to find a spot of the photo on the screen. */
 function ViewOnElement({ controller, element }: ViewOnElementProps) {
-  const { view, isMoving } = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
+  const { view, size, isMoving, isDrawn } = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
+  const photo = controller.pieces?.status(view, size);
+  const photoState = photo === undefined || photo.isLoading ? 'loading' : photo.sharpness;
   useLayoutEffect(() => {
     const stage = element.current;
     if (!stage) return;
     stage.dataset.view = JSON.stringify(view);
     stage.dataset.moving = String(isMoving);
-  }, [element, view, isMoving]);
+    stage.dataset.marks = isDrawn ? 'drawn' : 'drawing';
+    stage.dataset.photo = photoState;
+  }, [element, view, isMoving, isDrawn, photoState]);
   return null;
 }

@@ -47,6 +47,8 @@ export interface StageSnapshot {
   readonly loupeAt: ImagePoint | null;
   readonly look: Look | null;
   readonly picture: StillPicture | null;
+  /** The picture of the still marks shows them as they are now. */
+  readonly isDrawn: boolean;
   readonly spoken: string;
   readonly photoChanges: number;
 }
@@ -70,7 +72,7 @@ export class StageController {
   private restTimer: ReturnType<typeof setTimeout> | undefined;
   private pendingTimer: ReturnType<typeof setTimeout> | undefined;
   private isFitted = true;
-  private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture }));
+  private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture, isDrawn: true }));
   private readonly listeners = new Set<() => void>();
 
   constructor(scene: StageScene) {
@@ -88,6 +90,7 @@ export class StageController {
       loupeAt: null,
       look: null,
       picture: null,
+      isDrawn: false,
       spoken: '',
       photoChanges: 0,
     };
@@ -360,6 +363,7 @@ export class StageController {
     if (!look || size.width < 2) return;
     const { marks, tags, picked } = this.scene;
     const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));
+    this.set({ isDrawn: false });
     this.maker.make({ marks, tagOf, picked, view, stage: size, look, pixelRatio: window.devicePixelRatio }, isMoving);
   }
 

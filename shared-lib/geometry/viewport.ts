@@ -14,8 +14,6 @@ export interface ScaleLimits {
 
 /** The closest look: one image pixel this many screen pixels wide. Beyond it nothing more can be seen. */
 const closestLook = 16;
-/** How far past the stage's edge the photo's own edge may be pulled, so that a mark at the rim can be worked on. */
-const rimPx = 96;
 
 export function toScreen(view: View, point: PhotoPoint): ScreenPoint {
   return screenPoint(view.scale * point.x + view.x, view.scale * point.y + view.y);
@@ -37,7 +35,7 @@ export function centredOn(point: PhotoPoint, scale: number, stage: Size): View {
 
 export function scaleLimits(photo: Size, stage: Size): ScaleLimits {
   const fit = fitView(photo, stage).scale;
-  return { least: Math.min(fit, 1), most: Math.max(closestLook, fit) };
+  return { least: fit, most: Math.max(closestLook, fit) };
 }
 
 /** Scales by `factor`, as far as the limits allow; what lies under `anchor` stays under it. */
@@ -51,8 +49,13 @@ export function panBy(view: View, dx: number, dy: number): View {
   return { ...view, x: view.x + dx, y: view.y + dy };
 }
 
-/** Keeps a small photo centred and a large one over the stage, but for a rim. */
+/**
+ * Keeps the stage's middle on the photo; at its smallest the photo is whole and centred. Never undoes what zooming in
+ * about a spot of the photo has done, since a photo that grows about a spot of its own still covers what it covered.
+ */
 export function clampView(view: View, photo: Size, stage: Size): View {
+  const fit = fitView(photo, stage);
+  if (view.scale <= fit.scale * (1 + 1e-9)) return fit;
   return {
     scale: view.scale,
     x: clampAxis(view.x, view.scale, photo.width, stage.width),
@@ -61,12 +64,8 @@ export function clampView(view: View, photo: Size, stage: Size): View {
 }
 
 function clampAxis(offset: number, scale: number, photoLength: number, stageLength: number): number {
-  const length = photoLength * scale;
-  const over = length - stageLength;
-  const half = scale / 2;
-  if (over <= 0) return -over / 2 + half;
-  const rim = Math.min(rimPx, over / 2, stageLength / 2);
-  return Math.min(rim, Math.max(-over - rim, offset - half)) + half;
+  const middle = stageLength / 2;
+  return Math.min(middle + scale / 2, Math.max(middle - scale * (photoLength - 0.5), offset));
 }
 
 /** The part of the photo that the stage shows, in image pixels, within the photo's own edges. */

@@ -86,6 +86,8 @@ export class PhotoPieces {
 
   /** Asks for full resolution where the smaller picture no longer is enough. `pixelRatio`: device pixels per CSS pixel. */
   want(view: View, stage: Size, pixelRatio: number): void {
+    // The smaller picture is on its way; whether it is enough, shows when it is there.
+    if (this.screen === null && this.failed === null) return;
     if (!this.isCoarse(view.scale * pixelRatio) || this.whole) return;
     if (!this.isWholeHopeless) this.wantWhole();
     else this.wantRegion(view, stage, pixelRatio);

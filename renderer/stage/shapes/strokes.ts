@@ -24,7 +24,7 @@ const edgeAlpha = 0.8;
 
 const dashes: Partial<Record<FindingState, readonly number[]>> = {
   suspected: [11, 7],
-  'not-examined': [4, 8],
+  'not-examined': [5, 6],
 };
 
 /**

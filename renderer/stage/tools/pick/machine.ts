@@ -18,7 +18,14 @@ import { type Grip, gripAt, pulled, tagAt } from './grips.ts';
 export type PickState =
   /** `vertex`: the point of the picked mark that was clicked last; Delete takes it. */
   | { readonly name: 'idle'; readonly vertex: number | null }
-  | { readonly name: 'pressing'; readonly markId: string; readonly grip: Grip; readonly from: ImagePoint }
+  | {
+      readonly name: 'pressing';
+      readonly markId: string;
+      readonly grip: Grip;
+      readonly from: ImagePoint;
+      /** The second press on the same point: letting go there takes the point away. */
+      readonly again: boolean;
+    }
   | {
       readonly name: 'moving';
       readonly markId: string;
@@ -43,18 +50,22 @@ export const pickMachine: Machine<PickState> = {
   step(state, event, view) {
     switch (event.type) {
       case 'down':
-        return state.name === 'carrying' ? putDown(state, event.at, view) : press(event, view);
+        if (state.name === 'carrying') return putDown(state, event.at, view);
+        return press(event, state.name === 'idle' ? state.vertex : null, view);
       case 'move':
         if (state.name === 'pressing') {
           if (distancePx(state.from, event.at, view) < shakePx[event.by]) return stay(state);
-          return stay<PickState>({ ...state, name: 'moving', to: event.at });
+          return stay<PickState>({ ...taken(state), name: 'moving', to: event.at });
         }
         return stay<PickState>(state.name === 'idle' ? state : { ...state, to: event.at });
       case 'up':
         if (state.name === 'moving') return putDown(state, event.at, view);
         if (state.name !== 'pressing') return stay(state);
-        if (event.by === 'keyboard') return stay<PickState>({ ...state, name: 'carrying', to: event.at });
-        return stay<PickState>({ name: 'idle', vertex: state.grip.kind === 'vertex' ? state.grip.index : null });
+        if (event.by === 'keyboard') return stay<PickState>({ ...taken(state), name: 'carrying', to: event.at });
+        if (state.grip.kind !== 'vertex') return stay(idle);
+        return state.again
+          ? takeVertex(state.grip.index, view)
+          : stay<PickState>({ name: 'idle', vertex: state.grip.index });
       case 'cancel':
         return state.name === 'idle' && state.vertex === null ? stay(idle, { type: 'pick', markId: null }) : stay(idle);
       case 'abort':
@@ -93,14 +104,19 @@ function markOf(id: string | null, { marks }: ToolView): Mark | undefined {
   return marks.find((mark) => mark.id === id);
 }
 
-function press(event: StageEvent & { type: 'down' }, view: ToolView): Step<PickState> {
+/** What a hand has hold of, and from where. */
+function taken({ markId, grip, from }: PickState & { name: 'pressing' }) {
+  return { markId, grip, from };
+}
+
+function press(event: StageEvent & { type: 'down' }, vertex: number | null, view: ToolView): Step<PickState> {
   const { at, by } = event;
   const picked = markOf(view.picked, view);
   const grip = picked ? gripAt(picked, at, by, view) : null;
-  if (picked && grip?.kind === 'vertex' && event.again && canLoseVertex(picked.shape, picked.points)) {
-    return stay(idle, change(picked.id, withoutVertex(picked.points, grip.index)));
+  if (picked && (grip?.kind === 'vertex' || grip?.kind === 'middle')) {
+    const again = event.again && grip.kind === 'vertex' && grip.index === vertex;
+    return stay<PickState>({ name: 'pressing', markId: picked.id, grip, from: at, again });
   }
-  if (picked && (grip?.kind === 'vertex' || grip?.kind === 'middle')) return held(picked.id, grip, at);
   const tag = tagAt(at, view);
   if (tag) return held(tag.markId, { kind: 'tag', centre: tag.centre }, at, ...pickIfNew(tag.markId, view));
   if (picked && grip) return held(picked.id, grip, at);
@@ -112,7 +128,7 @@ function press(event: StageEvent & { type: 'down' }, view: ToolView): Step<PickS
 }
 
 function held(markId: string, grip: Grip, from: ImagePoint, ...effects: Effect[]): Step<PickState> {
-  return stay<PickState>({ name: 'pressing', markId, grip, from }, ...effects);
+  return stay<PickState>({ name: 'pressing', markId, grip, from, again: false }, ...effects);
 }
 
 function pickIfNew(markId: string | null, { picked }: ToolView): Effect[] {
@@ -138,12 +154,16 @@ function shifted(centre: ImagePoint, from: ImagePoint, to: ImagePoint): ImagePoi
   return { x: centre.x + to.x - from.x, y: centre.y + to.y - from.y };
 }
 
+function takeVertex(vertex: number, view: ToolView): Step<PickState> {
+  const picked = markOf(view.picked, view);
+  if (!picked || vertex >= picked.points.length || !canLoseVertex(picked.shape, picked.points)) return stay(idle);
+  return stay(idle, change(picked.id, withoutVertex(picked.points, vertex)));
+}
+
 function remove(vertex: number | null, view: ToolView): Step<PickState> {
   const picked = markOf(view.picked, view);
   if (!picked) return stay(idle);
-  if (vertex !== null && vertex < picked.points.length && canLoseVertex(picked.shape, picked.points)) {
-    return stay(idle, change(picked.id, withoutVertex(picked.points, vertex)));
-  }
+  if (vertex !== null && canLoseVertex(picked.shape, picked.points)) return takeVertex(vertex, view);
   return stay(idle, { type: 'commit', change: { type: 'remove', markId: picked.id } }, { type: 'pick', markId: null });
 }
 

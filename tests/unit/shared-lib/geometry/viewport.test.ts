@@ -81,7 +81,7 @@ describe('a photo on the stage', () => {
     expect(toScreen(fit, { x: 3, y: 1 })).toEqual({ x: 3.5, y: 1.5 });
   });
 
-  test('a small photo stays centred; a large one always covers the middle of the stage', () => {
+  test('the middle of the stage always lies on the photo, and a clamped view stays as it is', () => {
     fc.assert(
       fc.property(size, stageSize, view, (photo, stage, wild) => {
         const limits = scaleLimits(photo, stage);
@@ -89,12 +89,27 @@ describe('a photo on the stage', () => {
         const clamped = clampView({ ...wild, scale }, photo, stage);
         const first = toScreen(clamped, { x: -0.5, y: -0.5 });
         const last = toScreen(clamped, { x: photo.width - 0.5, y: photo.height - 0.5 });
-        if (photo.width * scale <= stage.width) expect(first.x).toBeCloseTo(stage.width - last.x, 5);
-        else {
-          expect(first.x).toBeLessThanOrEqual(stage.width / 2 + 1e-3);
-          expect(last.x).toBeGreaterThanOrEqual(stage.width / 2 - 1e-3);
-        }
+        expect(first.x).toBeLessThanOrEqual(stage.width / 2 + 1e-3);
+        expect(last.x).toBeGreaterThanOrEqual(stage.width / 2 - 1e-3);
+        expect(first.y).toBeLessThanOrEqual(stage.height / 2 + 1e-3);
+        expect(last.y).toBeGreaterThanOrEqual(stage.height / 2 - 1e-3);
         expect(clampView(clamped, photo, stage).x).toBeCloseTo(clamped.x, 6);
+      }),
+    );
+  });
+
+  test('zooming in about any spot of the photo is never pushed aside, and zooming all the way out fits', () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(size, stageSize, share, share, fc.integer({ min: 1, max: 8 }), (photo, stage, right, down, steps) => {
+        const limits = scaleLimits(photo, stage);
+        const spot = { x: right * (photo.width - 1), y: down * (photo.height - 1) };
+        let view = fitView(photo, stage);
+        const anchor = toScreen(view, spot);
+        for (let step = 0; step < steps; step++) view = clampView(zoomAbout(view, anchor, 1.3, limits), photo, stage);
+        expect(toScreen(view, spot).x).toBeCloseTo(anchor.x, 4);
+        expect(toScreen(view, spot).y).toBeCloseTo(anchor.y, 4);
+        expect(clampView(zoomAbout(view, anchor, 1e-9, limits), photo, stage)).toEqual(fitView(photo, stage));
       }),
     );
   });

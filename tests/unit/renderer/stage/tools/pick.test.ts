@@ -123,6 +123,17 @@ describe('reshaping the picked mark', () => {
       .expectNothingDone();
   });
 
+  test('a press that picks, and a quick pull after it, move the point and do not take it', () => {
+    new Hand('pick', { marks })
+      .click(200, 100)
+      .expectPicked('crack')
+      .pointerDown(200, 100, true)
+      .move(200, 130)
+      .up()
+      .expectDone({ type: 'change', markId: 'crack', points: points([100, 100], [200, 130], [300, 100]) });
+    new Hand('pick', { marks }).doubleClick(200, 100).expectPicked('crack').expectNothingDone();
+  });
+
   test('a press without a pull changes nothing', () => {
     hand().click(200, 100).click(125, 100).expectNothingDone();
   });
