@@ -108,7 +108,7 @@ export function scene(): Scene {
   return {
     name: 'coolant-passage',
     what: 'Water outlet of the head, housing off: mineral crust in the passage.',
-    view: { width: 1480, height: 1110, focal: 1.35, eye: [-36, 62, 214], target: [0, -10, -6], up: [0, 1, 0.1], rollDegrees: 2.4 },
+    view: { width: 1340, height: 1005, focal: 1.35, eye: [-36, 62, 214], target: [0, -10, -6], up: [0, 1, 0.1], rollDegrees: 2.4 },
     seed: 1709,
     apertureMm: 1.3, focusMm: 224, nearMm: 90, farMm: 900,
     exposure: 0.72, noise: 0.055, occlusionMm: 13, normalMm: 0.05, step: 0.8,

@@ -130,7 +130,7 @@ export function scene(): Scene {
   return {
     name: 'liner-coolant-side',
     what: 'Wet liner 4 standing on the bench, coolant side, thrust side to the front.',
-    view: { width: 1110, height: 1480, focal: 1.36, eye: [62, -392, 34], target: [3, 0, -112], up: [0, 0, 1], rollDegrees: 1.5 },
+    view: { width: 1005, height: 1340, focal: 1.36, eye: [62, -392, 34], target: [3, 0, -112], up: [0, 0, 1], rollDegrees: 1.5 },
     seed: 1307,
     apertureMm: 2.4, focusMm: 352, nearMm: 200, farMm: 1800,
     exposure: 0.86, noise: 0.055, occlusionMm: 16, normalMm: 0.05, step: 0.8,

@@ -97,7 +97,7 @@ export function scene(): Scene {
   return {
     name: 'piston-crown',
     what: 'Crown of piston 4 seen from above and the drive end; fan end at the top.',
-    view: { width: 1480, height: 1110, focal: 1.42, eye: [26, -178, 176], target: [3, -6, -14], up: [0, 0.5, 1], rollDegrees: 2 },
+    view: { width: 1340, height: 1005, focal: 1.42, eye: [26, -178, 176], target: [3, -6, -14], up: [0, 0.5, 1], rollDegrees: 2 },
     seed: 1511,
     apertureMm: 1.7, focusMm: 232, nearMm: 100, farMm: 1500,
     exposure: 0.95, noise: 0.055, occlusionMm: 14, normalMm: 0.05, step: 0.75,

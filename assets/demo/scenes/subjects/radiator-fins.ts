@@ -137,7 +137,7 @@ export function scene(): Scene {
   return {
     name: 'radiator-fins',
     what: 'Radiator core seen from the air side, shroud off; top tank above.',
-    view: { width: 1480, height: 1110, focal: 1.2, eye: [44, -34, 262], target: [4, 6, -4], up: [0, 1, 0], rollDegrees: -1.8 },
+    view: { width: 1340, height: 1005, focal: 1.2, eye: [44, -34, 262], target: [4, 6, -4], up: [0, 1, 0], rollDegrees: -1.8 },
     seed: 1601,
     apertureMm: 1.3, focusMm: 266, nearMm: 120, farMm: 900,
     exposure: 0.82, noise: 0.055, occlusionMm: 7, normalMm: 0.05, step: 0.85,
