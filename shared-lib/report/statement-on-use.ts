@@ -50,7 +50,7 @@ function whereItWorks(use: Use): string {
     ...(use.slope ? ['on a slope'] : []),
     ...(use.peopleNear ? ['near people'] : []),
   ];
-  return places.length === 0 ? '' : `, ${listed(places, 'or')}`;
+  return places.length === 0 ? '' : ` ${listed(places, 'or')}`;
 }
 
 /** Doubt stands beside the words; a title that says 'not examined' says it already. */

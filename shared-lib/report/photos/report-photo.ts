@@ -32,7 +32,7 @@ function captionOf(shot: Shot, place: PhotoPlace, isPart: boolean, context: Repo
   const seen = from === '' ? '' : asSentence(`seen from ${from}`);
   const by = context.personName(shot.takenBy);
   const who = place !== 'page-one' && by !== null ? ` by ${by}` : '';
-  const photo = `Photo ${shot.sequence}, ${sayTaken(shot)}${who}.`;
+  const photo = `Photo ${shot.sequence}${who}, ${sayTaken(shot)}.`;
   const own = place === 'page-one' ? '' : asSentence(shot.caption);
   const part = isPart && place !== 'page-one' ? reportWords.partOfPhoto : '';
   return [seen, own, photo, part].filter((each) => each !== '').join(' ');
