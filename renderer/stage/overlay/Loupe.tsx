@@ -47,11 +47,12 @@ export function Loupe({ at, pieces, draft, view, size, look }: LoupeProps) {
         context.fillStyle = look.backdrop;
         context.fill(circle);
         paintPieces(context, pieces, near, shown, 'low');
-        if (draft) {
+        // A point's own ring would hide the very spot; the cross-hair says where it is.
+        if (draft && draft.points.length > 1) {
           const strokes = outlines[draft.shape](onScreen(draft.points, near));
           drawStrokes(context, strokes, { look, state: null, isPicked: false });
         }
-        drawCrossHair(context, screenPoint(centre.x, centre.y), look, 5, 22);
+        drawCrossHair(context, screenPoint(centre.x, centre.y), look, 7, 24);
         context.restore();
         for (const [colour, width] of [
           [look.edge, 8],

@@ -33,7 +33,7 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
   const pieces = controller.pieces?.pieces() ?? [];
   const inHand = draft ?? pending;
   const pickedMark = marks.find((mark) => mark.id === picked);
-  const reshaped = inHand?.markId === picked ? inHand : null;
+  const reshaped = inHand && inHand.markId !== null && inHand.markId === picked ? inHand : null;
   const ahead = marks.filter((mark) => mark.id !== picked && mark.id !== inHand?.markId && isAhead(mark, snapshot));
   const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));
   const shown: InHand[] = [
@@ -43,7 +43,9 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
       tag: tagOf(mark),
       isPicked: false,
     })),
-    ...[draft, pending].flatMap((fresh) => (fresh && fresh.markId !== picked ? [freshMark(fresh, marks, tagOf)] : [])),
+    ...[draft, pending].flatMap((fresh) =>
+      fresh && (fresh.markId === null || fresh.markId !== picked) ? [freshMark(fresh, marks, tagOf)] : [],
+    ),
     ...(pickedMark
       ? [
           {

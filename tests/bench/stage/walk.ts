@@ -107,6 +107,30 @@ async function openStage(
   return stage;
 }
 
+/** While an arrow is being pulled its white line is on the screen already; Escape takes it off again. */
+async function draftIsSeen(page: Page, stage: StageInPage): Promise<void> {
+  const [from, to] = [await stage.onScreen({ x: 1000, y: 2400 }), await stage.onScreen({ x: 3000, y: 2400 })];
+  const middle = { left: Math.round((from.x + to.x) / 2), top: Math.round(from.y) - 1, width: 3, height: 3 };
+  const brightness = async () => {
+    const { channels } = await sharp(
+      await sharp(await page.screenshot())
+        .extract(middle)
+        .png()
+        .toBuffer(),
+    ).stats();
+    return channels[0]?.mean ?? 0;
+  };
+  await page.keyboard.press('r');
+  assert.ok((await brightness()) < 180, 'bare photo before the pull');
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 5 });
+  assert.ok((await brightness()) > 200, 'the draft is on the screen');
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  assert.ok((await brightness()) < 180, 'Escape took the draft off');
+}
+
 async function everyToolByMouse(page: Page, server: StagePageServer): Promise<void> {
   const stage = await openStage(page, server, { photo: 'plain', width: 4000, height: 3000, marks: 9 });
   const perScreenPx = 1 / (await stage.view()).scale;
@@ -144,6 +168,7 @@ async function everyToolByMouse(page: Page, server: StagePageServer): Promise<vo
     shapes.push((await stage.newest()).shape);
   }
   assert.deepEqual(shapes, ['point', 'line', 'arrow', 'span', 'path', 'area']);
+  await draftIsSeen(page, stage);
   const [, line] = (await stage.marks()).slice(-6);
   near(line?.points[0], { x: 1300, y: 700 }, perScreenPx, 'the line begins where it was begun');
   near(line?.points[1], { x: 1700, y: 800 }, perScreenPx, 'the line ends where it was ended');

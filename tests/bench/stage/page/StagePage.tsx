@@ -51,6 +51,9 @@ export function StagePage() {
         <output id="marks" hidden>
           {JSON.stringify(marks.slice(-8))}
         </output>
+        <output id="first" hidden>
+          {JSON.stringify(marks[0]?.points[0])}
+        </output>
         <output id="count">{marks.length}</output>
       </div>
     </div>

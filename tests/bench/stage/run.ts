@@ -1,0 +1,162 @@
+/**
+ * How smooth the stage is with 500 marks over 24 and over 100 megapixels, against the best that bare Konva does with
+ * as many plain lines, in the same run and the same browser: 95 of 100 frames may take at most one and a half times as
+ * long. Times of different runs cannot be compared: a busy machine doubles them.
+ *
+ *   xvfb-run -a node tests/bench/stage/run.ts
+ */
+import type { Browser, Page } from '@playwright/test';
+import { openBrowser, type StagePageServer, serveStagePage, writePhoto } from './stage-page.ts';
+
+const allowedRatio = 1.5;
+const framesEach = 150;
+const rounds = 3;
+
+type Gesture = 'drag a point' | 'pan' | 'zoom';
+const gestures: readonly Gesture[] = ['drag a point', 'pan', 'zoom'];
+
+const photos = [
+  { name: 'p24', megapixels: 24, width: 6000, height: 4000, regions: 'no' },
+  { name: 'p100', megapixels: 100, width: 11_600, height: 8700, regions: 'yes' },
+] as const;
+
+type Photo = (typeof photos)[number];
+
+async function openPage(
+  browser: Browser,
+  server: StagePageServer,
+  page: 'stage' | 'bare',
+  photo: Photo,
+): Promise<Page> {
+  const window = await browser.newPage({ viewport: { width: 1366, height: 768 } });
+  const { name, width, height, regions } = photo;
+  const query = { page, photo: name, marks: '500', width: String(width), height: String(height), regions };
+  await window.goto(`${server.address}/?${new URLSearchParams(query)}`);
+  const ready =
+    page === 'bare' ? '[data-ready=true]' : '[role=application][data-moving=false][data-marks=drawn][data-photo=full]';
+  await window.locator(ready).waitFor();
+  return window;
+}
+
+/** One event in each frame, and the time from frame to frame. Runs in the page. */
+async function framesOfBare(page: Page, gesture: Gesture): Promise<number[]> {
+  return page.evaluate(
+    async ([name, count]) => {
+      const target = document.querySelector('#bare');
+      const times: number[] = [];
+      let last = 0;
+      for (let step = 0; step < count; step++) {
+        const now = await new Promise<number>(requestAnimationFrame);
+        if (step > 0) times.push(now - last);
+        last = now;
+        const [x, y] = [200 + 150 * Math.sin(step / 12), 200 + 90 * Math.cos(step / 9)];
+        const keys = { ctrlKey: name === 'zoom', shiftKey: name === 'pan' };
+        target?.dispatchEvent(new PointerEvent('pointermove', { clientX: x, clientY: y, ...keys }));
+      }
+      return times;
+    },
+    [gesture, framesEach] as const,
+  );
+}
+
+async function framesOfStage(page: Page, gesture: Gesture): Promise<number[]> {
+  return page.evaluate(
+    async ([name, count]) => {
+      const stage = document.querySelector<HTMLElement>('[role=application]');
+      if (!stage) throw new Error('no stage');
+      const box = stage.getBoundingClientRect();
+      const pointer = (type: string, x: number, y: number, button: number) =>
+        stage.dispatchEvent(
+          new PointerEvent(type, {
+            clientX: x,
+            clientY: y,
+            pointerId: 1,
+            pointerType: 'mouse',
+            button: type === 'pointermove' ? -1 : button,
+            buttons: type === 'pointerup' ? 0 : button === 1 ? 4 : 1,
+            bubbles: true,
+          }),
+        );
+      stage.setPointerCapture = () => undefined;
+      const at = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+      if (name === 'drag a point') {
+        // The first point of the picked mark, found through the view that the stage tells.
+        const view = JSON.parse(stage.dataset.view ?? 'null');
+        const first = JSON.parse(document.querySelector('#first')?.textContent ?? 'null');
+        at.x = box.left + view.scale * first.x + view.x;
+        at.y = box.top + view.scale * first.y + view.y;
+        for (const type of ['pointerdown', 'pointerup']) pointer(type, at.x, at.y, 0);
+        await new Promise((resolve) => setTimeout(resolve, 1500));
+      }
+      const button = name === 'pan' ? 1 : 0;
+      if (name !== 'zoom') pointer('pointerdown', at.x, at.y, button);
+      const times: number[] = [];
+      let last = 0;
+      for (let step = 0; step < count; step++) {
+        const now = await new Promise<number>(requestAnimationFrame);
+        if (step > 0) times.push(now - last);
+        last = now;
+        if (name === 'zoom') {
+          const deltaY = Math.sin(step / 15) > 0 ? -60 : 60;
+          stage.dispatchEvent(
+            new WheelEvent('wheel', { clientX: at.x, clientY: at.y, deltaY, bubbles: true, cancelable: true }),
+          );
+        } else {
+          const [dx, dy] = [150 * Math.sin(step / 12), 90 * Math.sin(step / 9)];
+          pointer('pointermove', at.x + dx, at.y + dy, button);
+        }
+      }
+      if (name !== 'zoom') pointer('pointerup', at.x, at.y, button);
+      return times;
+    },
+    [gesture, framesEach] as const,
+  );
+}
+
+function percentile(times: readonly number[], share: number): number {
+  const sorted = times.toSorted((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
+}
+
+const browser = await openBrowser();
+if (!browser) {
+  console.log('Skipped: this needs a Chromium and a display (xvfb-run -a ...).');
+  process.exit(0);
+}
+const server = await serveStagePage();
+let isSmooth = true;
+try {
+  for (const photo of photos) {
+    await writePhoto(server.folder, photo.name, photo.width, photo.height);
+    const bare = await openPage(browser, server, 'bare', photo);
+    const stage = await openPage(browser, server, 'stage', photo);
+    for (const gesture of gestures) {
+      const times = { bare: [] as number[], stage: [] as number[] };
+      // Turn and turn about, so that both meet the same noise.
+      for (let round = 0; round < rounds; round++) {
+        await bare.bringToFront();
+        times.bare.push(...(await framesOfBare(bare, gesture)));
+        await stage.bringToFront();
+        times.stage.push(...(await framesOfStage(stage, gesture)));
+        await stage.locator('[role=application][data-moving=false][data-marks=drawn]').waitFor();
+      }
+      const [best, ours] = [percentile(times.bare, 0.95), percentile(times.stage, 0.95)];
+      const ratio = ours / best;
+      isSmooth &&= ratio <= allowedRatio;
+      console.log(
+        `${photo.megapixels} MP, 500 marks, ${gesture}: p50 ${percentile(times.stage, 0.5).toFixed(1)} ms, ` +
+          `p95 ${ours.toFixed(1)} ms; bare Konva p50 ${percentile(times.bare, 0.5).toFixed(1)}, p95 ${best.toFixed(1)} ms; ` +
+          `${ratio.toFixed(2)} times`,
+      );
+    }
+    await bare.close();
+    await stage.close();
+  }
+} finally {
+  await browser.close();
+  await server.close();
+}
+if (!isSmooth) {
+  console.log(`Not smooth enough: more than ${allowedRatio} times bare Konva.`);
+  process.exitCode = 1;
+}
