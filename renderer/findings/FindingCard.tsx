@@ -1,6 +1,7 @@
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Finding } from '../../shared-lib/model/finding.ts';
 import { wordsOf } from '../api/client.ts';
+import { FindingCautions } from '../cautions/FindingCautions.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { TextField } from '../ui/TextField.tsx';
@@ -39,6 +40,7 @@ export function FindingCard({ record, finding, shotId, onClose, onMark }: Findin
         {error !== null && <ErrorNote {...wordsOf(error)} />}
         <WhereSection {...section} />
         {!isObservation && <WhatSection {...section} />}
+        <FindingCautions finding={finding} layout={record.layout.layout} />
         <TextField
           label={isObservation ? 'What was seen, heard or said' : 'In your own words'}
           lines="many"
