@@ -12,7 +12,9 @@ export interface Caller {
 
 /** For entries that are written down later than they happened. The journal keeps the time of writing. */
 export interface CallAs {
-  readonly clock: () => number;
+  readonly clock?: () => number;
+  /** Undo's scope: what is entered from a file is nobody's step to take back. */
+  readonly windowId?: string;
 }
 
 /** What every handler may use. Clock and ids come in, so that tests can fix them. */

@@ -49,7 +49,7 @@ export const orThrow = (answer: Answer): unknown => {
 
 /** Name to handler: validate, run, map errors, one log line. The single gate of the recorder. */
 export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: DispatcherParts) => {
-  const contextFor = (windowId: string, name: OperationName, undoable: boolean, as?: CallAs): Context => {
+  const contextFor = (windowId: string, name: OperationName, undoable: boolean, as: CallAs = {}): Context => {
     const author = (stepId: string, reverses: string | null): Author => ({
       personId: base.personId(),
       windowId,
@@ -62,9 +62,10 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
     });
     return {
       ...base,
-      ...as,
+      ...(as.clock ? { clock: as.clock } : {}),
       caller: { windowId, operation: name },
-      call: async (other, input, how) => orThrow(await dispatch(windowId, other, input, how ?? as)) as never,
+      call: async (other, input, how) =>
+        orThrow(await dispatch(how?.windowId ?? windowId, other, input, { ...as, ...how })) as never,
       mutate: <T>(work: (writer: RecordWriter) => T, options: { stepId?: string; reverses?: string } = {}): T => {
         const { result, committed } = mutate(
           db,

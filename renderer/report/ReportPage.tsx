@@ -17,7 +17,8 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
   const preview = useAnswer('report.preview', { visitId }, { keepPrevious: true });
   return (
     <div className={styles.panes}>
-      <div className={styles.desk}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: pages are scrolled through by keyboard */}
+      <section className={styles.desk} aria-label="The pages" tabIndex={0}>
         {preview.data === undefined && !preview.isError && <Waiting words="Setting the pages ..." />}
         {preview.isError && (
           <ErrorNote {...wordsOf(preview.error)}>
@@ -28,7 +29,7 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
           // biome-ignore lint/suspicious/noArrayIndexKey: a page has no name but its number
           <ReportLeaf key={index} svg={svg} number={index + 1} of={preview.data.pages.length} />
         ))}
-      </div>
+      </section>
       <aside className={styles.side} aria-label="The report">
         <h2>Condition report</h2>
         <p className="soft">

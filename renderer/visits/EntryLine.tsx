@@ -86,7 +86,7 @@ function FindingWords({ entry, onFinding }: FindingWordsProps) {
   const { superseded, title, tier, number, state, isObservation } = entry;
   return (
     <button type="button" className={styles.finding} onClick={() => onFinding(entry.findingId)}>
-      {tier !== null && <TagPlate number={number} tier={tier} state={state} />}
+      {tier !== null && <TagPlate number={number} tier={tier} state={state} label={`Finding ${number}:`} />}
       {tier === null && !isObservation && superseded === null && (
         <TagPlate number={number} tier={4} state="none-found" />
       )}

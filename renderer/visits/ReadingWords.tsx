@@ -9,12 +9,14 @@ const sourceWords = {
   none: '',
 } as const;
 
-/** The edge that the value was held against. */
-const limitWords = ({ limit, verdict }: ResultLine): string => {
+/** The edge nearest to the value: the one it was held against. */
+const limitWords = ({ limit, value }: ResultLine): string => {
   if (limit === null) return '';
-  const edge =
-    verdict === 'beyond' ? (limit.badAbove ?? limit.badBelow ?? limit.max ?? limit.min) : (limit.max ?? limit.min);
-  return [edge, sourceWords[limit.source]].filter((word) => word !== undefined && word !== '').join(' ');
+  const number = Number.parseFloat(value ?? '');
+  const away = (edge: string) => Math.abs(Number.parseFloat(edge) - number);
+  const edges = [limit.min, limit.max, limit.badBelow, limit.badAbove].filter((edge) => edge !== undefined);
+  const [nearest] = Number.isNaN(number) ? edges : edges.toSorted((a, b) => away(a) - away(b));
+  return [nearest, sourceWords[limit.source]].filter((word) => word !== undefined && word !== '').join(' ');
 };
 
 /** A reading in one line: where, what, how much, and what it was held against. */

@@ -103,7 +103,7 @@ function Line({ line, onFinding }: { readonly line: StandingLine; readonly onFin
   return (
     <li className={styles.line}>
       <button type="button" className={styles.open} onClick={() => onFinding(line.findingId)}>
-        <TagPlate number={line.number} tier={line.tier} state={line.state} />
+        <TagPlate number={line.number} tier={line.tier} state={line.state} label={`Finding ${line.number}:`} />
         <span>
           <span className={styles.title}>{line.title}</span>
           <span className={`${styles.why} soft`}>

@@ -19,10 +19,8 @@ const takePeople = async ({ db, call }: Context, scenario: Scenario): Promise<Ma
 };
 
 /** Only a shop that has no name yet takes the file's. */
-const takeShop = async ({ call, mutate }: Context, { shop }: Scenario): Promise<void> => {
+const takeShop = async ({ call }: Context, { shop }: Scenario): Promise<void> => {
   const state = await call('app.state', {});
-  // A shop with a machine in it has been begun, whichever way the machine came.
-  if (!state.started) mutate((writer) => writer.update('shop', '1', { started: 1 }));
   if (state.shop.name !== '') return;
   await call('shop.change', {
     name: shop.name,
@@ -39,7 +37,11 @@ const takeShop = async ({ call, mutate }: Context, { shop }: Scenario): Promise<
  * @param folder  where the file's pictures lie
  * @throws AppError 'scenario-exists' when a machine of that kind and serial stands here already; else what an operation refuses
  */
-export const applyScenario = async (context: Context, scenario: Scenario, folder: string): Promise<AppliedScenario> => {
+export const applyScenario = async (caller: Context, scenario: Scenario, folder: string): Promise<AppliedScenario> => {
+  const context: Context = {
+    ...caller,
+    call: (name, input, as) => caller.call(name, input, { windowId: `file ${scenario.id}`, ...as }),
+  };
   const { plate, layout, meters, fittedParts = [] } = scenario.machine;
   if (machineBySerial(context.db, plate.kind, plate.serial))
     throw new AppError('scenario-exists', { serial: plate.serial });
