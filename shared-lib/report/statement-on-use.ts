@@ -75,63 +75,93 @@ export interface StatementOnUse {
   readonly tags: readonly ReportTag[];
 }
 
-/** What nobody has looked at, and what nobody has judged: both may still hold a limit. */
-function stillOpen({ ranked, record }: ReportContext): string {
+/** What nobody has looked at may still hold a limit. */
+function unseenWords({ record }: ReportContext): string {
   const unseen = record.standing.coverage.notExamined;
-  const unjudged = ranked.filter(({ finding }) => !isJudged(finding)).length;
-  return [
-    unjudged === 0 ? '' : asSentence(`${counted(unjudged, 'finding')} not judged yet`),
-    unseen === 0
-      ? ''
-      : asSentence(
-          `${counted(unseen, 'agreed item')} ${unseen === 1 ? 'was' : 'were'} not looked at: nothing is known of ${unseen === 1 ? 'it' : 'them'}`,
-        ),
-  ]
-    .filter((each) => each !== '')
-    .join(' ');
+  if (unseen === 0) return '';
+  const [were, them] = unseen === 1 ? ['was', 'it'] : ['were', 'them'];
+  return asSentence(`${counted(unseen, 'agreed item')} ${were} not looked at: nothing is known of ${them}`);
 }
 
-function withoutLimit(context: ReportContext): StatementOnUse {
-  const open = stillOpen(context);
-  const worst = context.ranked.filter(({ line }) => line.tier === context.ranked[0]?.line.tier).slice(0, 2);
+const joined = (...sentences: readonly string[]): string => sentences.filter((each) => each !== '').join(' ');
+
+/** No stop follows from the findings. That is no leave to use it: what is not judged or not seen is said as well. */
+function withoutStop(context: ReportContext): StatementOnUse {
+  const { ranked, record } = context;
+  const worst = ranked.filter(({ line }) => line.tier === ranked[0]?.line.tier).slice(0, 2);
   if (worst.length === 0) {
-    const examined = context.record.standing.coverage.examined;
+    const examined = record.standing.coverage.examined;
     const none = asSentence(`no finding is on record, from ${counted(examined, 'agreed item')} looked at`);
-    return { words: [none, open].filter((each) => each !== '').join(' '), tags: [] };
+    return { words: joined(none, unseenWords(context)), tags: [] };
   }
-  const when = worst[0]?.line.tier === 3 ? 'To be seen to before it fails or costs more' : 'To keep an eye on';
+  const unjudged = ranked.filter(({ finding }) => !isJudged(finding)).length;
   const limit =
-    open === ''
+    unjudged === 0
       ? 'No limit on use follows from what was found.'
-      : 'No limit on use follows from what was found so far.';
-  const said = [limit, `${when}: ${asPart(reasons(worst))}.`, open];
-  return { words: said.filter((each) => each !== '').join(' '), tags: worst.map(({ tag }) => tag) };
+      : `Whether it may be used is not said yet: ${counted(unjudged, 'finding')} not judged.`;
+  const when = worst[0]?.line.tier === 3 ? 'To be seen to before it fails or costs more' : 'To keep an eye on';
+  return {
+    words: joined(limit, asSentence(`${when}: ${asPart(reasons(worst))}`), unseenWords(context)),
+    tags: worst.map(({ tag }) => tag),
+  };
+}
+
+/** Those named in the statement, and how many more weigh the same. */
+function named(entries: readonly RankedFinding[], most: number): { first: readonly RankedFinding[]; because: string } {
+  const first = entries.slice(0, most);
+  const more = entries.length - first.length;
+  return { first, because: joined(reasons(first), more > 0 ? asSentence(`and ${more} more of the same weight`) : '') };
+}
+
+function stopOperating(entries: readonly RankedFinding[], most: number, context: ReportContext): StatementOnUse {
+  const { first, because } = named(entries, most);
+  const limits = limitsOf(first, context);
+  const limit = limits.length === 0 ? '' : `: ${listed(limits)}`;
+  return { words: `Do not operate this machine${limit}. ${because}`, tags: first.map(({ tag }) => tag) };
+}
+
+function fixBeforeWork(entries: readonly RankedFinding[], most: number, context: ReportContext): StatementOnUse {
+  const { first, because } = named(entries, most);
+  const onlyUnseen = first.every(({ line }) => line.state === 'not-examined');
+  const what = onlyUnseen ? 'this is examined' : 'this is mended or examined';
+  const where = whereItWorks(context.record.visit.use);
+  return {
+    words: asSentence(`not to be put to work${where} before ${what}: ${asPart(because)}`),
+    tags: first.map(({ tag }) => tag),
+  };
 }
 
 /**
  * May it be used? A sentence composed from the worst findings and the limit they set: never a lamp, never a fixed word, and
- * never that a machine is fit.
+ * never that a machine is fit. A tag that the mechanic hung on it stops it whatever its tier; what stops the engine is
+ * said beside what stops the machine.
  */
 export function statementOnUse(context: ReportContext): StatementOnUse {
-  const worstTier = context.ranked[0]?.line.tier;
-  if (worstTier === undefined || worstTier > 2) return withoutLimit(context);
-  const named = context.ranked.filter(({ line }) => line.tier === worstTier).slice(0, mostNamed);
-  const more = context.ranked.filter(({ line }) => line.tier === worstTier).length - named.length;
-  const tail = more > 0 ? ` ${asSentence(`and ${more} more of the same weight`)}` : '';
-  const tags = named.map(({ tag }) => tag);
-  const because = `${reasons(named)}${tail}`;
-  if (worstTier === 0) {
-    const limits = limitsOf(named, context);
-    const limit = limits.length === 0 ? '' : `: ${listed(limits)}`;
-    return { words: `Do not operate this machine${limit}. ${because}`, tags };
-  }
-  if (worstTier === 1) {
-    const onlyUnseen = named.every(({ line }) => line.state === 'not-examined');
-    const what = onlyUnseen ? 'this is examined' : 'this is mended or examined';
+  const { ranked } = context;
+  const stopped = ranked.filter(({ finding, line }) => line.tier === 0 || finding.doNotOperate);
+  const beforeWork = ranked.filter(({ line }) => line.tier === 1);
+  const notRun = ranked.filter((entry) => entry.line.tier === 2 || entry.finding.doNotRun);
+  const onlyEngine = notRun.filter((entry) => !stopped.includes(entry)).slice(0, 1);
+  const room = mostNamed - onlyEngine.length;
+  const machine =
+    stopped.length > 0
+      ? stopOperating(stopped, room, context)
+      : beforeWork.length > 0
+        ? fixBeforeWork(beforeWork, room, context)
+        : null;
+  if (machine === null && notRun.length === 0) return withoutStop(context);
+  if (machine === null) {
+    const { first, because } = named(notRun, mostNamed);
     return {
-      words: `Not to be put to work${whereItWorks(context.record.visit.use)} before ${what}: ${asSentence(asPart(because))}`,
-      tags,
+      words: `Do not run the engine: running makes the damage grow. ${because}`,
+      tags: first.map(({ tag }) => tag),
     };
   }
-  return { words: `Do not run the engine: running makes the damage grow. ${because}`, tags };
+  const engine = onlyEngine.length === 0 ? '' : `Do not run its engine either. ${reasons(onlyEngine)}`;
+  const tags = [...machine.tags, ...onlyEngine.map(({ tag }) => tag)];
+  const seen = new Set<string>();
+  return {
+    words: joined(machine.words, engine),
+    tags: tags.filter(({ findingId }) => !seen.has(findingId) && seen.add(findingId)),
+  };
 }

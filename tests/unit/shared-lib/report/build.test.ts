@@ -54,6 +54,23 @@ test('the sentence on use names the worst findings and the limit', () => {
   expect(statementTags.map(({ number }) => number)).toEqual([1, 3]);
 });
 
+test('a tag hung by the mechanic stops the machine whatever the tier', () => {
+  const source = changedFindings(backhoe(), ({ number }) =>
+    number === 4 ? { doNotOperate: true } : { safety: 'none', facts: [] },
+  );
+  const { statement, statementTags } = section(reportOf(source), 'page-one');
+  expect(statement).toMatch(/^Do not operate this machine\. Temperature gauge/);
+  expect(statementTags.map(({ number }) => number)).toEqual([4]);
+});
+
+test('what stops the engine is said beside what stops the machine', () => {
+  const { statement } = section(reportOf(scenarioSource('s1-skid-steer-cracked-head.json')), 'page-one');
+  expect(statement).toMatch(
+    /^Do not operate this machine: .*Safety interlock: bypassed\. Do not run its engine either\./,
+  );
+  expect(statement).toContain('cylinder 3: crack 14');
+});
+
 test('brakes that do not hold: it is not to be driven', () => {
   const { statement } = section(reportOf(scenarioSource('s7-roller-brakes.json')), 'page-one');
   expect(statement).toContain('do not drive it');
@@ -73,8 +90,7 @@ test('with no finding nothing is called sound, and what was not looked at is nam
 test('a limit is not ruled out while findings are not judged', () => {
   const unjudged = changedFindings(backhoe(), () => ({ safety: null, urgency: null, damageClass: null, facts: [] }));
   const { statement } = section(reportOf(unjudged), 'page-one');
-  expect(statement).toContain('so far');
-  expect(statement).toContain('Five findings not judged yet');
+  expect(statement).toContain('Whether it may be used is not said yet: five findings not judged.');
 });
 
 // Wording by state: handbook 7.3.
