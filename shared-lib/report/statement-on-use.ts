@@ -15,7 +15,7 @@ const useOfClass: readonly [classes: readonly ComponentClass[], limit: string][]
   ],
   [['steering', 'brakes', 'wheel', 'rim', 'articulation'], 'do not drive it'],
   [['fuel-under-pressure', 'fuel-high-pressure', 'fuel', 'gas-fuel'], 'do not start it'],
-  [['interlock', 'shut-down', 'stop-control', 'guard', 'driveline'], 'do not start it with anybody near'],
+  [['interlock', 'shut-down', 'stop-control', 'guard', 'driveline'], 'do not start it'],
 ];
 
 function classesOf(location: string | undefined, context: ReportContext): ReadonlySet<ComponentClass> {
