@@ -7,6 +7,7 @@ import { type OperationName, operations } from '../../shared-lib/contract/operat
 import type { CallAs, Context, Handler, Handlers } from './context.ts';
 import type { WritableDb } from './database/connection.ts';
 import { type Author, type Committed, mutate, type RecordWriter } from './journal/record-writer.ts';
+import { keepIndex } from './search/keep-index.ts';
 
 export interface DispatcherParts {
   readonly db: WritableDb;
@@ -37,6 +38,9 @@ const asAppError = (cause: unknown): AppError | null => {
   if (cause instanceof AppError) return cause;
   const code = (cause as { code?: unknown }).code;
   if (code === 'SQLITE_FULL' || code === 'ENOSPC') return new AppError('disk-full', {}, { cause });
+  if (typeof code === 'string' && code.startsWith('SQLITE_CORRUPT')) {
+    return new AppError('folder-damaged', { what: 'record.sqlite' }, { cause });
+  }
   return null;
 };
 
@@ -71,6 +75,7 @@ export const makeDispatcher = ({ db, handlers, base, log, readOnly = false }: Di
           db,
           author(options.stepId ?? base.newId(), options.reverses ?? null),
           work,
+          (changes) => keepIndex(db, changes),
         );
         if (committed.changes.length > 0) base.emit(changedEvent(committed));
         return result;

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import type { FromRecorder, ToRecorder } from '../../shared-lib/contract/envelope.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
-import { damageIn } from './database/open.ts';
+import { damageBeside } from './database/damage-beside.ts';
 import { openRecorder, type Recorder } from './open-recorder.ts';
 import { locatePhoto } from './photos/locate-photo.ts';
 
@@ -51,7 +51,12 @@ if (recorder) {
   const { dataFolder } = recorder;
   // After the first screen, so that a large record does not hold it up.
   setTimeout(() => {
-    const damage = damageIn(dataFolder, 'quick_check');
-    if (damage) recorder.setDamage(damage);
+    damageBeside(dataFolder).then(
+      (damage) => {
+        if (damage) recorder.setDamage(damage);
+      },
+      // Nothing is known to be wrong: the next start checks again, and `wm check` whenever it is asked.
+      (cause) => process.stderr.write(`the check after the start was not made: ${String(cause)}\n`),
+    );
   }, 3_000).unref();
 }

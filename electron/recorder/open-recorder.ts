@@ -13,6 +13,7 @@ import { databaseFile, openForReading, openForWriting } from './database/open.ts
 import { makeDispatcher, orThrow } from './dispatcher.ts';
 import { handlers } from './handlers.ts';
 import { holdFolder } from './hold.ts';
+import { makeIndex } from './search/keep-index.ts';
 import { shopRow } from './shop/queries.ts';
 import { zoneMinutes } from './shop/zone.ts';
 import { Tokens } from './tokens.ts';
@@ -104,6 +105,7 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     // The folder's own first row, before anybody has done anything: it is nobody's change.
     db.run(build.insertInto('shop').values({ ...emptyShop, time_zone: localZone() }));
   }
+  if (!readOnly) makeIndex(db);
   const { services, close: closeServices } = openServices();
   const tokens = new Tokens();
   const running = new Set<Promise<void>>();

@@ -29,6 +29,8 @@ export interface FloorMachine {
   readonly doNotOperate: boolean;
   readonly unfinishedFindings: number;
   readonly shots: number;
+  /** What the search found it by: words, and the visit or finding they stand in; null without a search. */
+  readonly found: { readonly words: string; readonly visitId: string | null; readonly findingId: string | null } | null;
   /** When anything of it last changed: the floor stands in this order. */
   readonly touchedAtMs: number;
 }
@@ -52,8 +54,13 @@ export interface MachinePage {
 const id = z.string();
 
 export const machineOperations = {
-  /** Machines that stand here or have gone out. `find` matches kind, serial, owner and complaint. */
-  'machine.floor': query<FloorMachine[]>()(z.strictObject({ find: z.string().max(200).optional() })),
+  /**
+   * Machines that stand here or have gone out, as last touched. `find` asks the whole record: plates, owners, complaints,
+   * findings and places as they are spoken, serials by fragment; best first. At most `most`, where it is given.
+   */
+  'machine.floor': query<FloorMachine[]>()(
+    z.strictObject({ find: z.string().max(200).optional(), most: z.int().positive().optional() }),
+  ),
   'machine.page': query<MachinePage>()(z.strictObject({ id })),
   'machine.add': change<MachinePage>()(
     z.strictObject({

@@ -63,6 +63,11 @@ export const damageIn = (dataFolder: string, check: 'quick_check' | 'integrity_c
     const rows = sqlite.pragma(check) as Record<string, string>[];
     const lines = rows.map((row) => Object.values(row)[0] ?? '');
     return lines.length === 1 && lines[0] === 'ok' ? null : lines.slice(0, 5).join('; ');
+  } catch (cause) {
+    // Some damage stops the check itself, and is damage all the same.
+    const { code = '', message = '' } = cause as { code?: string; message?: string };
+    if (code.startsWith('SQLITE_CORRUPT')) return message;
+    throw cause;
   } finally {
     sqlite.close();
   }

@@ -1,3 +1,5 @@
+import type { Generated } from 'kysely';
+
 type Flag = 0 | 1;
 
 /** Rows as SQLite keeps them. Row types are turned into records in the feature that owns the table, nowhere else. */
@@ -201,6 +203,14 @@ export interface Tables {
     record_digest: string;
     pdf_digest: string;
   };
+  search_document: {
+    rowid: Generated<number>;
+    record: string;
+    kind: 'machine' | 'visit' | 'finding';
+    machine_id: string;
+    visit_id: string | null;
+    finding_id: string | null;
+  };
   journal: {
     seq: number;
     step_id: string;
@@ -220,8 +230,8 @@ export interface Tables {
 }
 
 export type TableName = keyof Tables;
-/** Tables a mutation may write; the journal writes itself. */
-export type RecordTable = Exclude<TableName, 'journal'>;
+/** Tables a mutation may write; the journal writes itself, the search follows. */
+export type RecordTable = Exclude<TableName, 'journal' | 'search_document'>;
 
 /** The column that names a row. */
 export const keyColumn = (table: RecordTable): 'id' | 'digest' => (table === 'original' ? 'digest' : 'id');

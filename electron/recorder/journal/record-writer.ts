@@ -124,14 +124,20 @@ export class RecordWriter {
   }
 }
 
-/** One mutation: the rows and their journal entry in one synchronous transaction, on the disk when this returns. */
+/**
+ * One mutation: the rows, their journal entry and what follows from them in one synchronous transaction, on the disk when
+ * this returns.
+ */
 export const mutate = <T>(
   db: WritableDb,
   author: Author,
   work: (writer: RecordWriter) => T,
+  follow: (changes: readonly RowChange[]) => void = () => {},
 ): { result: T; committed: Committed } =>
   db.transaction(() => {
     const writer = new RecordWriter(db);
     const result = work(writer);
-    return { result, committed: writer.sign(author) };
+    const committed = writer.sign(author);
+    follow(committed.changes);
+    return { result, committed };
   });

@@ -53,7 +53,7 @@ const takeOwner = (
 };
 
 export const machineHandlers: Handlers = {
-  'machine.floor': { read: ({ db }, { find }) => floor(db, find) },
+  'machine.floor': { read: ({ db }, { find, most }) => floor(db, find, most) },
   'machine.page': { read: ({ db }, { id }) => machinePage(db, id) },
   'machine.add': {
     change: (context, writer, { plate, layout, owner, meter }) => {

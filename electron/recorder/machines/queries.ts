@@ -58,6 +58,9 @@ export const rowToFittedPart = (row: Tables['fitted_part']): FittedPart => ({
 export const machineById = (db: ReadableDb, id: string) =>
   db.first(build.selectFrom('machine').selectAll().where('id', '=', id));
 
+export const machinesById = (db: ReadableDb, ids: readonly string[]) =>
+  db.all(build.selectFrom('machine').selectAll().where('id', 'in', ids));
+
 export const allMachines = (db: ReadableDb) => db.all(build.selectFrom('machine').selectAll());
 
 export const newestLayout = (db: ReadableDb, machineId: string) =>

@@ -51,8 +51,21 @@ export const visitsOf = (db: ReadableDb, machineId: string) =>
       .orderBy('id'),
   );
 
-export const allVisits = (db: ReadableDb) =>
-  db.all(build.selectFrom('visit').selectAll().orderBy('date').orderBy('opened_at_ms').orderBy('id'));
+/** Each machine's newest visit. */
+export const newestVisits = (db: ReadableDb, machineIds: readonly string[]): Map<string, Tables['visit']> =>
+  new Map(
+    db
+      .all(
+        build
+          .selectFrom('visit')
+          .selectAll()
+          .where('machine_id', 'in', machineIds)
+          .orderBy('date')
+          .orderBy('opened_at_ms')
+          .orderBy('id'),
+      )
+      .map((row) => [row.machine_id, row]),
+  );
 
 export const scopeOf = (db: ReadableDb, visitIds: readonly string[]) =>
   db.all(build.selectFrom('scope_item').selectAll().where('visit_id', 'in', visitIds).orderBy('position'));

@@ -13,7 +13,7 @@ describe('a machine', () => {
     const { call } = test;
     expect((await call('machine.floor', {})).map(({ machine }) => machine.serial)).toEqual(['ZZ-9911', 'TL-0001']);
     expect((await call('machine.floor', { find: '991' })).map(({ machine }) => machine.serial)).toEqual(['ZZ-9911']);
-    expect(await call('machine.floor', { find: 'aspen loader' })).toHaveLength(2);
+    expect(await call('machine.floor', { find: 'aspen load' })).toHaveLength(2);
     expect(await call('machine.floor', { find: 'no such' })).toEqual([]);
   });
 

@@ -1,0 +1,67 @@
+import { sql } from 'kysely';
+import { build, type ReadableDb, type WritableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+
+export type SearchDocument = Omit<Tables['search_document'], 'rowid'> & {
+  readonly words: string;
+  readonly serial: string;
+};
+
+const compiled = (query: ReturnType<typeof sql>) => ({ compile: () => query.compile(build) });
+
+const rowidOf = (db: ReadableDb, record: string) =>
+  db.first(build.selectFrom('search_document').select('rowid').where('record', '=', record))?.rowid;
+
+export const dropDocument = (db: WritableDb, record: string): void => {
+  const rowid = rowidOf(db, record);
+  if (rowid === undefined) return;
+  db.run(compiled(sql`DELETE FROM search_words WHERE rowid = ${rowid}`));
+  db.run(compiled(sql`DELETE FROM search_serials WHERE rowid = ${rowid}`));
+  db.run(build.deleteFrom('search_document').where('rowid', '=', rowid));
+};
+
+export const putDocument = (db: WritableDb, { words, serial, ...document }: SearchDocument): void => {
+  dropDocument(db, document.record);
+  db.run(build.insertInto('search_document').values(document));
+  const rowid = rowidOf(db, document.record);
+  db.run(compiled(sql`INSERT INTO search_words (rowid, words) VALUES (${rowid}, ${words})`));
+  if (serial !== '') db.run(compiled(sql`INSERT INTO search_serials (rowid, serial) VALUES (${rowid}, ${serial})`));
+};
+
+export interface Hit {
+  readonly kind: 'machine' | 'visit' | 'finding';
+  readonly machine_id: string;
+  readonly visit_id: string | null;
+  readonly finding_id: string | null;
+  readonly words: string;
+}
+
+/** Words that stand in very many documents are ranked among the newest of them only: a mechanic wants the first fifty. */
+const mostRanked = 2_000;
+
+/** Documents that hold all the words, the last one as a beginning; best first. */
+export const hitsOfWords = (db: ReadableDb, match: string, most: number): Hit[] =>
+  db.all(
+    compiled(sql`
+      SELECT d.kind, d.machine_id, d.visit_id, d.finding_id, w.words
+      FROM (SELECT rowid, rank FROM search_words WHERE search_words MATCH ${match} ORDER BY rowid DESC LIMIT ${mostRanked}) AS found
+      JOIN search_document AS d ON d.rowid = found.rowid
+      JOIN search_words AS w ON w.rowid = found.rowid
+      ORDER BY found.rank
+      LIMIT ${most}`) as never,
+  );
+
+/** Machines whose serial holds the fragment, three letters or more. */
+export const hitsOfSerial = (db: ReadableDb, fragment: string, most: number): Hit[] =>
+  db.all(
+    compiled(sql`
+      SELECT d.kind, d.machine_id, d.visit_id, d.finding_id, w.words
+      FROM search_serials AS s
+      JOIN search_document AS d ON d.rowid = s.rowid
+      JOIN search_words AS w ON w.rowid = s.rowid
+      WHERE s.serial MATCH ${fragment}
+      LIMIT ${most}`) as never,
+  );
+
+export const isIndexed = (db: ReadableDb): boolean =>
+  db.first(build.selectFrom('search_document').select('rowid').limit(1)) !== undefined;
