@@ -63,7 +63,8 @@ function photoIsChanged(before: StageSnapshot, now: StageSnapshot): boolean {
 
 function paintPhoto(context: Paint, { snapshot, pieces }: StageController): void {
   const shown = { left: 0, top: 0, right: snapshot.size.width, bottom: snapshot.size.height };
-  paintPieces(context, pieces?.pieces() ?? [], snapshot.view, shown, snapshot.isMoving ? 'low' : 'high');
+  const needed = pieces?.pieces(snapshot.view.scale * window.devicePixelRatio) ?? [];
+  paintPieces(context, needed, snapshot.view, shown, snapshot.isMoving ? 'low' : 'high');
 }
 
 function stillIsChanged(before: StageSnapshot, now: StageSnapshot): boolean {

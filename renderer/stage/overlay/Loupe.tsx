@@ -5,7 +5,8 @@ import { type Size, screenPoint } from '../../../shared-lib/geometry/spaces.ts';
 import { toScreen, type View } from '../../../shared-lib/geometry/viewport.ts';
 import type { ImagePoint } from '../../../shared-lib/model/mark.ts';
 import type { Look } from '../look.ts';
-import { type Piece, paintPieces } from '../photo/paint-photo.ts';
+import { paintPieces } from '../photo/paint-photo.ts';
+import type { PhotoPieces } from '../photo/photo-pieces.ts';
 import { onScreen } from '../shapes/shape-props.ts';
 import { drawStrokes } from '../shapes/strokes.ts';
 import type { Draft } from '../tools/machine.ts';
@@ -14,7 +15,7 @@ import { drawCrossHair } from './CrossHair.tsx';
 interface LoupeProps {
   /** The spot that is magnified: under the hand. */
   readonly at: ImagePoint;
-  readonly pieces: readonly Piece[];
+  readonly pieces: PhotoPieces | null;
   readonly draft: Draft | null;
   readonly view: View;
   readonly size: Size;
@@ -22,7 +23,8 @@ interface LoupeProps {
 }
 
 const radiusPx = 84;
-const magnification = 3;
+/** How much nearer than the stage itself; the stage asks for pixels by the same measure. */
+export const magnification = 3;
 const closest = 24;
 
 /** A round look at the spot under the hand, away from it. */
@@ -46,7 +48,7 @@ export function Loupe({ at, pieces, draft, view, size, look }: LoupeProps) {
         context.clip(circle);
         context.fillStyle = look.backdrop;
         context.fill(circle);
-        paintPieces(context, pieces, near, shown, 'low');
+        paintPieces(context, pieces?.pieces(scale * window.devicePixelRatio) ?? [], near, shown, 'low');
         // A point's own ring would hide the very spot; the cross-hair says where it is.
         if (draft && draft.points.length > 1) {
           const strokes = outlines[draft.shape](onScreen(draft.points, near));

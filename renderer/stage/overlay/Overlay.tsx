@@ -30,7 +30,6 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
   const snapshot = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
   const { look, view, draft, pending, picture, crossHair, loupeAt, activeVertex, size } = snapshot;
   if (!look) return null;
-  const pieces = controller.pieces?.pieces() ?? [];
   const inHand = draft ?? pending;
   const pickedMark = marks.find((mark) => mark.id === picked);
   const reshaped = inHand && inHand.markId !== null && inHand.markId === picked ? inHand : null;
@@ -74,7 +73,7 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
         />
       )}
       {crossHair && <CrossHair at={toScreen(view, crossHair)} look={look} />}
-      {loupeAt && <Loupe at={loupeAt} pieces={pieces} draft={inHand} view={view} size={size} look={look} />}
+      {loupeAt && <Loupe at={loupeAt} pieces={controller.pieces} draft={inHand} view={view} size={size} look={look} />}
     </>
   );
 

@@ -66,12 +66,12 @@ export class PhotoPieces {
     );
   }
 
-  /** Coarsest first. */
-  pieces(): Piece[] {
+  /** What to draw at a scale of device pixels per image pixel, coarsest first: a smaller picture is drawn faster. */
+  pieces(scale: number): Piece[] {
     const part = wholePart(this.photo);
-    if (this.whole) return [{ decoded: this.whole, part }];
+    if (this.whole && this.isCoarse(scale)) return [{ decoded: this.whole, part }];
     const pieces: Piece[] = this.screen ? [{ decoded: this.screen, part }] : [];
-    return this.region ? [...pieces, this.region] : pieces;
+    return this.region && this.isCoarse(scale) ? [...pieces, this.region] : pieces;
   }
 
   status(view: View, stage: Size): PhotoStatus {

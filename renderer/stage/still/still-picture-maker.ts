@@ -79,5 +79,5 @@ export function stillServes(picture: StillPicture, view: View): boolean {
   const ratio = view.scale / picture.scene.view.scale;
   const { stage } = picture.scene;
   const shown = { left: 0, top: 0, right: stage.width, bottom: stage.height };
-  return ratio > 0.6 && ratio < 1.7 && boxHolds(coverNow(picture, view), shown);
+  return ratio > 0.45 && ratio < 2.2 && boxHolds(coverNow(picture, view), shown);
 }

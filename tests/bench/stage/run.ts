@@ -80,14 +80,28 @@ async function framesOfStage(page: Page, gesture: Gesture): Promise<number[]> {
       stage.setPointerCapture = () => undefined;
       const at = { x: box.left + box.width / 2, y: box.top + box.height / 2 };
       if (name === 'drag a point') {
-        // The first point of the picked mark, found through the view that the stage tells.
-        const view = JSON.parse(stage.dataset.view ?? 'null');
-        const first = JSON.parse(document.querySelector('#first')?.textContent ?? 'null');
-        at.x = box.left + view.scale * first.x + view.x;
-        at.y = box.top + view.scale * first.y + view.y;
-        for (const type of ['pointerdown', 'pointerup']) pointer(type, at.x, at.y, 0);
-        await new Promise((resolve) => setTimeout(resolve, 1500));
+        // Something is picked at the first mark: that mark, or one whose tag hangs over it. Then its own first point is pulled.
+        for (const isPicked of [false, true]) {
+          const view = JSON.parse(stage.dataset.view ?? 'null');
+          const first = JSON.parse(document.querySelector('#first')?.textContent ?? 'null');
+          at.x = box.left + view.scale * first.x + view.x;
+          at.y = box.top + view.scale * first.y + view.y;
+          if (isPicked) break;
+          for (const type of ['pointerdown', 'pointerup']) pointer(type, at.x, at.y, 0);
+          await new Promise((resolve) => setTimeout(resolve, 1500));
+        }
       }
+      const wheel = (deltaY: number) =>
+        stage.dispatchEvent(
+          new WheelEvent('wheel', { clientX: at.x, clientY: at.y, deltaY, bubbles: true, cancelable: true }),
+        );
+      if (name !== 'drag a point') {
+        // Near enough that there is something to pan, and full resolution is on the stage.
+        for (let notch = 0; notch < 6; notch++) wheel(-100);
+        await new Promise((resolve) => setTimeout(resolve, 2500));
+      }
+      const seen = new Set<string>();
+      const before = document.querySelector('#first')?.textContent;
       const button = name === 'pan' ? 1 : 0;
       if (name !== 'zoom') pointer('pointerdown', at.x, at.y, button);
       const times: number[] = [];
@@ -96,17 +110,21 @@ async function framesOfStage(page: Page, gesture: Gesture): Promise<number[]> {
         const now = await new Promise<number>(requestAnimationFrame);
         if (step > 0) times.push(now - last);
         last = now;
+        seen.add(stage.dataset.view ?? '');
         if (name === 'zoom') {
-          const deltaY = Math.sin(step / 15) > 0 ? -60 : 60;
-          stage.dispatchEvent(
-            new WheelEvent('wheel', { clientX: at.x, clientY: at.y, deltaY, bubbles: true, cancelable: true }),
-          );
+          wheel(Math.sin(step / 15) > 0 ? -60 : 60);
         } else {
           const [dx, dy] = [150 * Math.sin(step / 12), 90 * Math.sin(step / 9)];
           pointer('pointermove', at.x + dx, at.y + dy, button);
         }
       }
-      if (name !== 'zoom') pointer('pointerup', at.x, at.y, button);
+      if (name !== 'zoom') pointer('pointerup', at.x + 1, at.y + 1, button);
+      if (name !== 'drag a point' && seen.size < count / 2) throw new Error('the photo did not move');
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      if (name === 'drag a point' && document.querySelector('#first')?.textContent === before) {
+        throw new Error('the point did not move');
+      }
+      stage.dispatchEvent(new KeyboardEvent('keydown', { key: '0', bubbles: true }));
       return times;
     },
     [gesture, framesEach] as const,

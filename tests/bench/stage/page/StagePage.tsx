@@ -52,7 +52,7 @@ export function StagePage() {
           {JSON.stringify(marks.slice(-8))}
         </output>
         <output id="first" hidden>
-          {JSON.stringify(marks[0]?.points[0])}
+          {JSON.stringify((marks.find(({ id }) => id === picked) ?? marks[0])?.points[0])}
         </output>
         <output id="count">{marks.length}</output>
       </div>
