@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { addApply } from './commands/apply.ts';
+import { addBackup, addRestore } from './commands/backup.ts';
 import { addCheck } from './commands/check.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExtract } from './commands/extract.ts';
@@ -17,7 +18,19 @@ const program = new Command('wm')
   )
   .exitOverride();
 
-for (const add of [addDemo, addList, addImport, addReport, addStanding, addApply, addCheck, addExtract]) add(program);
+for (const add of [
+  addDemo,
+  addList,
+  addImport,
+  addReport,
+  addStanding,
+  addApply,
+  addCheck,
+  addBackup,
+  addRestore,
+  addExtract,
+])
+  add(program);
 
 // Help and version also end by this way; only a usage error keeps a code other than 0.
 program.parseAsync().catch((error: { code?: string; exitCode?: number }) => {

@@ -59,4 +59,8 @@ if (recorder) {
       (cause) => process.stderr.write(`the check after the start was not made: ${String(cause)}\n`),
     );
   }, 3_000).unref();
+  // The day's copy, a little later still; a full disk or a folder that cannot be written must not stop the work.
+  setTimeout(() => {
+    recorder.copyDaily().catch((cause) => process.stderr.write(`the day's copy was not made: ${String(cause)}\n`));
+  }, 15_000).unref();
 }

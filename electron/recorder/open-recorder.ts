@@ -7,6 +7,7 @@ import type { OfferedPath } from '../../shared-lib/contract/envelope.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
+import { copyBeforeMigration, makeDailyCopy } from './backup/daily-copy.ts';
 import type { Services } from './context.ts';
 import { build, connect, type ReadableDb } from './database/connection.ts';
 import { databaseFile, openForReading, openForWriting } from './database/open.ts';
@@ -38,6 +39,8 @@ export interface Recorder {
   /** The same for code of our own: throws the AppError that a window would be told. */
   call<N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>>;
   offer(offer: OfferedPath): void;
+  /** The day's checked copy of the database beside the folder, once a day. @returns whether one was made now */
+  copyDaily(): Promise<boolean>;
   /** Told when a check beside the running work has found damage. */
   setDamage(what: string): void;
   /** Lets running work end, closes the database, frees the folder. */
@@ -95,7 +98,9 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     : holdFolder(dataFolder, { program: options.program, pid: process.pid, sinceMs: clock() });
   let sqlite: Database.Database;
   try {
-    sqlite = readOnly ? openForReading(dataFolder) : openForWriting(dataFolder);
+    sqlite = readOnly
+      ? openForReading(dataFolder)
+      : openForWriting(dataFolder, (before) => copyBeforeMigration(before, dataFolder, clock()));
   } catch (error) {
     letGo();
     throw error;
@@ -143,6 +148,10 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     dispatch,
     call: async (name, input) => orThrow(await dispatch('command-line', name, input)) as never,
     offer: (offer) => tokens.offer(offer),
+    copyDaily: () => {
+      const local = new Date(clock() + zoneMinutes(shopRow(db).time_zone) * 60_000);
+      return makeDailyCopy(sqlite, dataFolder, local.toISOString().slice(0, 10));
+    },
     setDamage: (what) => {
       damage = what;
       emit({ event: 'damage', what });
