@@ -1,0 +1,16 @@
+import type { Sheet } from './sheet-kind.ts';
+
+/** Every sheet, in the order of the bench. */
+export const sheets: readonly Sheet[] = [];
+
+/** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
+export function sheetOf(name: string): Sheet | null {
+  const wanted = plain(name);
+  return sheets.find((sheet) => plain(sheet.id) === wanted || plain(sheet.name) === wanted) ?? null;
+}
+
+const plain = (name: string): string =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s,_]+/g, '-');
