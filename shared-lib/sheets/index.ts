@@ -1,12 +1,26 @@
 import { batteryAtRest } from './battery-at-rest/compute.ts';
 import { batteryUnderLoad } from './battery-under-load/compute.ts';
+import { boilingMargin } from './boiling-margin/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
 import { charging } from './charging/compute.ts';
+import { combustionGas } from './combustion-gas/compute.ts';
+import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { cranking } from './cranking/compute.ts';
+import { pressureCap } from './pressure-cap/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
 
 /** Every sheet, in the order of the bench. */
-export const sheets: readonly Sheet[] = [batteryAtRest, batteryUnderLoad, cranking, cableDrop, charging];
+export const sheets: readonly Sheet[] = [
+  batteryAtRest,
+  batteryUnderLoad,
+  cranking,
+  cableDrop,
+  charging,
+  pressureCap,
+  coolingPressureHold,
+  boilingMargin,
+  combustionGas,
+];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
 export function sheetOf(name: string): Sheet | null {
