@@ -4,8 +4,10 @@ import { boilingMargin } from './boiling-margin/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
 import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
+import { compression } from './compression/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { cranking } from './cranking/compute.ts';
+import { cylinderLeakage } from './cylinder-leakage/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
 
@@ -20,6 +22,8 @@ export const sheets: readonly Sheet[] = [
   coolingPressureHold,
   boilingMargin,
   combustionGas,
+  compression,
+  cylinderLeakage,
 ];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
