@@ -1,6 +1,7 @@
 import { batteryAtRest } from './battery-at-rest/compute.ts';
 import { batteryUnderLoad } from './battery-under-load/compute.ts';
 import { boilingMargin } from './boiling-margin/compute.ts';
+import { bore } from './bore/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
 import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
@@ -8,8 +9,12 @@ import { compression } from './compression/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { cranking } from './cranking/compute.ts';
 import { cylinderLeakage } from './cylinder-leakage/compute.ts';
+import { journals } from './journals/compute.ts';
+import { linerProtrusion } from './liner-protrusion/compute.ts';
+import { pistonClearance } from './piston-clearance/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
+import { valves } from './valves/compute.ts';
 
 /** Every sheet, in the order of the bench. */
 export const sheets: readonly Sheet[] = [
@@ -24,6 +29,11 @@ export const sheets: readonly Sheet[] = [
   combustionGas,
   compression,
   cylinderLeakage,
+  bore,
+  linerProtrusion,
+  pistonClearance,
+  valves,
+  journals,
 ];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
