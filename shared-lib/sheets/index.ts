@@ -9,6 +9,7 @@ import { compression } from './compression/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { cranking } from './cranking/compute.ts';
 import { cylinderLeakage } from './cylinder-leakage/compute.ts';
+import { flatness } from './flatness/compute.ts';
 import { journals } from './journals/compute.ts';
 import { linerProtrusion } from './liner-protrusion/compute.ts';
 import { pistonClearance } from './piston-clearance/compute.ts';
@@ -30,6 +31,7 @@ export const sheets: readonly Sheet[] = [
   compression,
   cylinderLeakage,
   bore,
+  flatness,
   linerProtrusion,
   pistonClearance,
   valves,
