@@ -8,9 +8,13 @@ import { combustionGas } from './combustion-gas/compute.ts';
 import { compression } from './compression/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { cranking } from './cranking/compute.ts';
+import { cylinderDrift } from './cylinder-drift/compute.ts';
 import { cylinderLeakage } from './cylinder-leakage/compute.ts';
 import { flatness } from './flatness/compute.ts';
+import { hydraulicPressure } from './hydraulic-pressure/compute.ts';
+import { injectors } from './injectors/compute.ts';
 import { journals } from './journals/compute.ts';
+import { leakRate } from './leak-rate/compute.ts';
 import { linerProtrusion } from './liner-protrusion/compute.ts';
 import { pistonClearance } from './piston-clearance/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
@@ -36,6 +40,10 @@ export const sheets: readonly Sheet[] = [
   pistonClearance,
   valves,
   journals,
+  injectors,
+  leakRate,
+  cylinderDrift,
+  hydraulicPressure,
 ];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
