@@ -2,6 +2,7 @@ import { batteryAtRest } from './battery-at-rest/compute.ts';
 import { batteryUnderLoad } from './battery-under-load/compute.ts';
 import { boilingMargin } from './boiling-margin/compute.ts';
 import { bore } from './bore/compute.ts';
+import { brakes } from './brakes/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
 import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
@@ -19,6 +20,7 @@ import { linerProtrusion } from './liner-protrusion/compute.ts';
 import { pistonClearance } from './piston-clearance/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
+import { steeringPlay } from './steering-play/compute.ts';
 import { valves } from './valves/compute.ts';
 
 /** Every sheet, in the order of the bench. */
@@ -43,6 +45,8 @@ export const sheets: readonly Sheet[] = [
   injectors,
   leakRate,
   cylinderDrift,
+  steeringPlay,
+  brakes,
   hydraulicPressure,
 ];
 
