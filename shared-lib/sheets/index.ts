@@ -8,10 +8,12 @@ import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
 import { compression } from './compression/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
+import { crackGrowth } from './crack-growth/compute.ts';
 import { cranking } from './cranking/compute.ts';
 import { cylinderDrift } from './cylinder-drift/compute.ts';
 import { cylinderLeakage } from './cylinder-leakage/compute.ts';
 import { flatness } from './flatness/compute.ts';
+import { hoursAndTrend } from './hours-and-trend/compute.ts';
 import { hydraulicPressure } from './hydraulic-pressure/compute.ts';
 import { injectors } from './injectors/compute.ts';
 import { journals } from './journals/compute.ts';
@@ -47,6 +49,8 @@ export const sheets: readonly Sheet[] = [
   cylinderDrift,
   steeringPlay,
   brakes,
+  hoursAndTrend,
+  crackGrowth,
   hydraulicPressure,
 ];
 
