@@ -4,9 +4,11 @@ import { boilingMargin } from './boiling-margin/compute.ts';
 import { bore } from './bore/compute.ts';
 import { brakes } from './brakes/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
+import { chainAndFork } from './chain-and-fork/compute.ts';
 import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
 import { compression } from './compression/compute.ts';
+import { coolantCondition } from './coolant-condition/compute.ts';
 import { coolingPressureHold } from './cooling-pressure-hold/compute.ts';
 import { crackGrowth } from './crack-growth/compute.ts';
 import { cranking } from './cranking/compute.ts';
@@ -19,6 +21,7 @@ import { injectors } from './injectors/compute.ts';
 import { journals } from './journals/compute.ts';
 import { leakRate } from './leak-rate/compute.ts';
 import { linerProtrusion } from './liner-protrusion/compute.ts';
+import { oilPressure } from './oil-pressure/compute.ts';
 import { pistonClearance } from './piston-clearance/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
@@ -52,6 +55,9 @@ export const sheets: readonly Sheet[] = [
   hoursAndTrend,
   crackGrowth,
   hydraulicPressure,
+  coolantCondition,
+  oilPressure,
+  chainAndFork,
 ];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
