@@ -4,6 +4,7 @@ import { boilingMargin } from './boiling-margin/compute.ts';
 import { bore } from './bore/compute.ts';
 import { brakes } from './brakes/compute.ts';
 import { cableDrop } from './cable-drop/compute.ts';
+import { carbonMonoxide } from './carbon-monoxide/compute.ts';
 import { chainAndFork } from './chain-and-fork/compute.ts';
 import { charging } from './charging/compute.ts';
 import { combustionGas } from './combustion-gas/compute.ts';
@@ -24,8 +25,11 @@ import { linerProtrusion } from './liner-protrusion/compute.ts';
 import { oilPressure } from './oil-pressure/compute.ts';
 import { pistonClearance } from './piston-clearance/compute.ts';
 import { pressureCap } from './pressure-cap/compute.ts';
+import { pressureTest } from './pressure-test/compute.ts';
 import type { Sheet } from './sheet-kind.ts';
+import { sizeAgainstLimit } from './size-against-limit/compute.ts';
 import { steeringPlay } from './steering-play/compute.ts';
+import { sweptArea } from './swept-area/compute.ts';
 import { valves } from './valves/compute.ts';
 
 /** Every sheet, in the order of the bench. */
@@ -58,6 +62,10 @@ export const sheets: readonly Sheet[] = [
   coolantCondition,
   oilPressure,
   chainAndFork,
+  pressureTest,
+  carbonMonoxide,
+  sizeAgainstLimit,
+  sweptArea,
 ];
 
 /** By its id or its name, in any spelling of case and spaces (`steering-free-play`); null for anything else. */
