@@ -8,6 +8,7 @@ import { FindingPane } from '../findings/FindingPane.tsx';
 import { TakePhotosLine } from '../photos/TakePhotosLine.tsx';
 import { Button } from '../ui/Button.tsx';
 import { dateWords, hoursWords, listWords } from '../ui/words.ts';
+import { BeforeSection } from './BeforeSection.tsx';
 import { EntryLine } from './EntryLine.tsx';
 import { GapLine } from './GapLine.tsx';
 import styles from './NotebookPage.module.css';
@@ -69,6 +70,7 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
               <EntryLine key={`${entry.kind}/${entry.id}`} entry={entry} record={record} onFinding={openFinding} />
             ))}
           </ol>
+          <BeforeSection visitId={visit.id} onFinding={openFinding} />
           <TakePhotosLine visitId={visit.id} />
           {gaps.length > 0 && (
             <ol className={styles.entries} aria-label="Still missing">
@@ -83,6 +85,14 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
                 />
               ))}
             </ol>
+          )}
+          {gaps.length > mostGaps && (
+            <p className={styles.more}>
+              {gaps.length - mostGaps} more lines are blank.{' '}
+              <Button look="link" onPress={() => setSheet('scope')}>
+                What was agreed
+              </Button>
+            </p>
           )}
         </article>
       </div>

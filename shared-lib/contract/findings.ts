@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Certainty, type Finding, FindingFields, type FindingLink, type FindingProof } from '../model/finding.ts';
 import { query, step } from './operation.ts';
-import type { Standing } from './standing.ts';
+import type { Standing, StandingTag } from './standing.ts';
 
 const id = z.string();
 
@@ -11,6 +11,20 @@ export const TypedQuantity = z.strictObject({
   origin: z.enum(['measured', 'photo', 'estimate', 'owner-reported']).default('measured'),
   how: z.string().max(200).optional(),
 });
+
+/** What an earlier visit left open, offered to this one. */
+export interface OpenBefore {
+  readonly visitId: string;
+  readonly date: string;
+  readonly trueHours: number | null;
+  readonly lines: readonly {
+    readonly tag: StandingTag;
+    readonly title: string;
+    readonly words: string;
+    /** The photo that showed it best: the first with a mark of it. */
+    readonly photo: { readonly shotId: string; readonly digest: string; readonly sequence: number } | null;
+  }[];
+}
 
 const fields = FindingFields.omit({ quantities: true })
   .partial()
@@ -49,6 +63,10 @@ export const findingOperations = {
       to: z.strictObject({ beforeFindingId: id.nullable(), reason: z.string().trim().min(1).max(400) }).nullable(),
     }),
   ),
+  /** Ranked findings of the visit before that this visit has not taken up; null where there was none. */
+  'finding.openBefore': query<OpenBefore | null>()(z.strictObject({ visitId: id })),
+  /** Takes one up: the same number, place and judgements. What showed it then does not show it now. */
+  'finding.carry': step<Finding>()(z.strictObject({ visitId: id, findingId: id })),
   'standing.get': query<Standing>()(z.strictObject({ visitId: id })),
   /** Defect ids by how lately they were used, newest first. */
   'finding.lastUsed': query<{ defects: string[]; action: string | null }>()(z.strictObject({})),

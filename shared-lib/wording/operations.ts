@@ -36,6 +36,7 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'finding.add': 'a finding written',
   'finding.change': 'a finding changed',
   'finding.bin': 'a finding put in the bin',
+  'finding.carry': 'an earlier finding taken up',
   'finding.restore': 'a finding taken out of the bin',
   'finding.supersede': 'a finding superseded',
   'finding.link': 'two findings joined',

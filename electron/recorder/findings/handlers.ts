@@ -4,6 +4,7 @@ import type { Context, Handlers } from '../context.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
+import { carryFinding, openBefore } from './carry.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
 import {
@@ -151,6 +152,8 @@ export const findingHandlers: Handlers = {
       return again(context, id);
     },
   },
+  'finding.openBefore': { read: ({ db }, { visitId }) => openBefore(db, visitId) },
+  'finding.carry': { change: (context, writer, input) => carryFinding(context, writer, input) },
   'standing.get': { read: (context, { visitId }) => standingOfVisit(context.db, visitId) },
   'finding.lastUsed': {
     read: ({ db }) => ({ defects: lastUsedDefects(db), action: lastUsedAction(db) }),

@@ -17,16 +17,20 @@ describe('a finding', () => {
 
   it('keeps a quantity as typed beside the number it was read as, and a thing that is no number as typed alone', async () => {
     const { call, visitId } = await open();
-    const { id } = await call('finding.add', { visitId, defect: 'crack', quantities: { len: { typed: '7/16 in' } } });
+    const { id } = await call('finding.add', {
+      visitId,
+      defect: 'crack',
+      quantities: { length: { typed: '7/16 in' } },
+    });
     const again = await call('finding.change', { id, quantities: { depth: { typed: '4 2,5,0' } } });
-    expect(again.quantities['len']).toMatchObject({ typed: '7/16 in', origin: 'measured' });
+    expect(again.quantities.length).toMatchObject({ typed: '7/16 in', origin: 'measured' });
     // NIST SP 811: 1 in = 25.4 mm exactly, so 7/16 in is 11.1125 mm.
     expect(
-      again.quantities['len']?.unit === 'in'
-        ? (again.quantities['len'].value ?? 0) * 25.4
-        : again.quantities['len']?.value,
+      again.quantities.length?.unit === 'in'
+        ? (again.quantities.length.value ?? 0) * 25.4
+        : again.quantities.length?.value,
     ).toBeCloseTo(11.1125, 9);
-    expect(again.quantities['depth']).toMatchObject({ typed: '4 2,5,0', value: null });
+    expect(again.quantities.depth).toMatchObject({ typed: '4 2,5,0', value: null });
     expect((await call('finding.change', { id, quantities: { depth: null } })).quantities).not.toHaveProperty('depth');
   });
 
