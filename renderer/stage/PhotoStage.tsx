@@ -8,7 +8,8 @@ import styles from './PhotoStage.module.css';
 import { PhotoPieces, type PhotoSources } from './photo/photo-pieces.ts';
 import { StageCanvas } from './StageCanvas.tsx';
 import { StageStatus } from './StageStatus.tsx';
-import { StageController, type StageScene } from './stage-controller.ts';
+import { StageController } from './stage-controller.ts';
+import type { StageScene } from './stage-scene.ts';
 import type { ToolName } from './tools/index.ts';
 import type { MarkChange } from './tools/machine.ts';
 import { useStageInput } from './use-stage-input.ts';
@@ -67,7 +68,7 @@ export function PhotoStage(props: PhotoStageProps) {
     measure();
     controller.setLook(readLook(element));
     const theme = new MutationObserver(() => controller.setLook(readLook(element)));
-    theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'class', 'style'] });
+    theme.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'data-size'] });
     const drawAgain = () => controller.drawAgain();
     document.fonts.addEventListener('loadingdone', drawAgain);
     return () => {

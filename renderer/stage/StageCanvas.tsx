@@ -6,7 +6,8 @@ import type { Mark } from '../../shared-lib/model/mark.ts';
 import { Overlay } from './overlay/Overlay.tsx';
 import type { Paint } from './paint.ts';
 import { paintPieces } from './photo/paint-photo.ts';
-import type { StageController, StageSnapshot } from './stage-controller.ts';
+import type { StageController } from './stage-controller.ts';
+import type { StageSnapshot } from './stage-scene.ts';
 import { coverNow } from './still/still-picture-maker.ts';
 
 interface StageCanvasProps {

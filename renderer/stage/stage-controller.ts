@@ -1,6 +1,4 @@
-import { distance } from '../../shared-lib/geometry/plane.ts';
-import { type Box, type ScreenPoint, type Size, screenPoint } from '../../shared-lib/geometry/spaces.ts';
-import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
+import { type ScreenPoint, type Size, screenPoint } from '../../shared-lib/geometry/spaces.ts';
 import {
   bringIntoView,
   clampView,
@@ -14,44 +12,14 @@ import {
 import type { ImagePoint, Mark } from '../../shared-lib/model/mark.ts';
 import type { Look } from './look.ts';
 import { type NavigationEvent, type NavigationState, navigate, still } from './navigation/machine.ts';
+import { tagBoxesOnPhoto } from './overlay/tag-place-now.ts';
+import { draftOfChange, withPending } from './pending.ts';
 import type { PhotoPieces } from './photo/photo-pieces.ts';
-import type { StillPicture } from './still/still-marks.ts';
+import { type StageScene, type StageSnapshot, sameMarks, sameTags } from './stage-scene.ts';
 import { StillPictureMaker, stillServes } from './still/still-picture-maker.ts';
-import { type ToolName, toolNamed } from './tools/index.ts';
-import type { Draft, Effect, MarkChange, PointerKind, Session, StageEvent, ToolView } from './tools/machine.ts';
+import { toolNamed } from './tools/index.ts';
+import type { Effect, MarkChange, PointerKind, Session, StageEvent, ToolView } from './tools/machine.ts';
 import { stageWords } from './words.ts';
-
-/** What the screen around the stage says and is told. */
-export interface StageScene {
-  readonly photo: Size;
-  readonly marks: readonly Mark[];
-  readonly tags: ReadonlyMap<string, Tag>;
-  readonly tool: ToolName;
-  readonly picked: string | null;
-  readonly onToolChange: (tool: ToolName) => void;
-  readonly onPick: (markId: string | null) => void;
-  readonly onCommit: (change: MarkChange) => unknown;
-  readonly onViewChange?: ((view: View) => void) | undefined;
-}
-
-/** All that the overlay draws from; a new object whenever anything of it changes. */
-export interface StageSnapshot {
-  readonly view: View;
-  readonly size: Size;
-  readonly isMoving: boolean;
-  readonly draft: Draft | null;
-  readonly activeVertex: number | null;
-  /** What was committed and has not come back as a mark yet. */
-  readonly pending: Draft | null;
-  readonly crossHair: ImagePoint | null;
-  readonly loupeAt: ImagePoint | null;
-  readonly look: Look | null;
-  readonly picture: StillPicture | null;
-  /** The picture of the still marks shows them as they are now. */
-  readonly isDrawn: boolean;
-  readonly spoken: string;
-  readonly photoChanges: number;
-}
 
 /** After this long without a further step a movement counts as ended, and everything is drawn sharp. */
 const restAfterMs = 130;
@@ -72,6 +40,7 @@ export class StageController {
   private restTimer: ReturnType<typeof setTimeout> | undefined;
   private pendingTimer: ReturnType<typeof setTimeout> | undefined;
   private isFitted = true;
+  private toldView: View | null = null;
   private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture, isDrawn: true }));
   private readonly listeners = new Set<() => void>();
 
@@ -149,11 +118,14 @@ export class StageController {
     this.navigation = still;
     this.set({ crossHair: null, spoken: '' });
     this.startTool();
+    this.toldView = null;
     this.lookFrom(view ?? fitView(scene.photo, this.snapshot.size));
     this.redrawMarks();
   }
 
+  /** A view that the screen hands in; the one it was told last is no news. */
   lookFrom(view: View): void {
+    if (this.toldView && sameView(view, this.toldView)) return;
     this.setView(clampView(view, this.scene.photo, this.snapshot.size));
   }
 
@@ -170,7 +142,13 @@ export class StageController {
 
   get toolView(): ToolView {
     const { photo, marks, picked } = this.scene;
-    return { view: this.snapshot.view, photo, marks, picked, tagBoxes: this.tagBoxes() };
+    return {
+      view: this.snapshot.view,
+      photo,
+      marks: withPending(marks, this.snapshot.pending),
+      picked,
+      tagBoxes: this.snapshot.picture ? tagBoxesOnPhoto(this.snapshot.picture) : [],
+    };
   }
 
   get isNavigating(): boolean {
@@ -186,10 +164,9 @@ export class StageController {
   }
 
   send(event: StageEvent): void {
-    const before = this.snapshot.draft;
     const { session, effects } = this.session.step(event, this.toolView);
     this.session = session;
-    for (const effect of effects) this.carryOut(effect, before);
+    for (const effect of effects) this.carryOut(effect);
     this.refreshDraft();
   }
 
@@ -269,10 +246,10 @@ export class StageController {
     this.refreshDraft();
   }
 
-  private carryOut(effect: Effect, draft: Draft | null): void {
+  private carryOut(effect: Effect): void {
     switch (effect.type) {
       case 'commit':
-        this.commit(effect.change, draft);
+        this.commit(effect.change);
         return;
       case 'pick':
         this.scene.onPick(effect.markId);
@@ -290,10 +267,10 @@ export class StageController {
   }
 
   /** The change stays in sight until it comes back as a mark, so that nothing flickers. */
-  private commit(change: MarkChange, draft: Draft | null): void {
+  private commit(change: MarkChange): void {
     clearTimeout(this.pendingTimer);
     if (change.type !== 'remove') {
-      const shown = this.changed(change, draft);
+      const shown = draftOfChange(change, this.toolView.marks);
       this.pendingMarks = this.scene.marks;
       this.set({ pending: shown });
       this.pendingTimer = setTimeout(() => this.dropPending(), pendingAtMostMs);
@@ -301,21 +278,6 @@ export class StageController {
     const words = { add: '', change: stageWords.changed, remove: stageWords.removed }[change.type];
     this.set({ spoken: change.type === 'add' ? stageWords.added(change.shape) : words });
     Promise.resolve(this.scene.onCommit(change)).catch(() => this.dropPending());
-  }
-
-  private changed(change: MarkChange & { type: 'add' | 'change' }, draft: Draft | null): Draft | null {
-    const mark = change.type === 'change' ? this.scene.marks.find(({ id }) => id === change.markId) : undefined;
-    const shape = change.type === 'add' ? change.shape : mark?.shape;
-    const points = change.points ?? mark?.points;
-    const focus = points?.[0];
-    if (!shape || !points || !focus) return draft;
-    return {
-      shape,
-      points,
-      markId: mark?.id ?? null,
-      tagAt: change.type === 'change' ? (change.tagAt ?? null) : null,
-      focus,
-    };
   }
 
   private dropPending(): void {
@@ -349,6 +311,7 @@ export class StageController {
     this.set({ isMoving: false });
     this.redrawMarks();
     this.wantPixels();
+    this.toldView = this.snapshot.view;
     this.scene.onViewChange?.(this.snapshot.view);
   }
 
@@ -367,44 +330,8 @@ export class StageController {
     this.maker.make({ marks, tagOf, picked, view, stage: size, look, pixelRatio: window.devicePixelRatio }, isMoving);
   }
 
-  private tagBoxes(): { markId: string; box: Box }[] {
-    const { picture } = this.snapshot;
-    if (!picture) return [];
-    const { view } = picture.scene;
-    return [...picture.places.values()].map(({ id, box }) => {
-      const first = toImage(view, screenPoint(box.left, box.top));
-      const last = toImage(view, screenPoint(box.right, box.bottom));
-      return { markId: id, box: { left: first.x, top: first.y, right: last.x, bottom: last.y } };
-    });
-  }
-
   private set(part: Partial<StageSnapshot>): void {
     this.snapshot = { ...this.snapshot, ...part };
     for (const listener of this.listeners) listener();
   }
-}
-
-/** Whether two presses are one double press. */
-export function isAgain(
-  last: { at: ScreenPoint; atMs: number } | null,
-  at: ScreenPoint,
-  atMs: number,
-  reachPx: number,
-): boolean {
-  return last !== null && atMs - last.atMs < 400 && distance(last.at, at) <= reachPx;
-}
-
-/** A screen may hand in a new list of the same marks at every turn; that is no reason to draw them all again. */
-function sameMarks(a: readonly Mark[], b: readonly Mark[]): boolean {
-  return a === b || (a.length === b.length && a.every((mark, index) => mark === b[index]));
-}
-
-function sameTags(a: ReadonlyMap<string, Tag>, b: ReadonlyMap<string, Tag>): boolean {
-  if (a === b) return true;
-  if (a.size !== b.size) return false;
-  for (const [id, tag] of a) {
-    const other = b.get(id);
-    if (!other || other.number !== tag.number || other.tier !== tag.tier || other.state !== tag.state) return false;
-  }
-  return true;
 }

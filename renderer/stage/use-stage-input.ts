@@ -1,8 +1,9 @@
 import { type RefObject, useEffect } from 'react';
+import { distance } from '../../shared-lib/geometry/plane.ts';
 import { type ScreenPoint, screenPoint } from '../../shared-lib/geometry/spaces.ts';
 import { toImage } from '../../shared-lib/geometry/viewport.ts';
 import { wheelFactor } from './navigation/machine.ts';
-import { isAgain, type StageController } from './stage-controller.ts';
+import type { StageController } from './stage-controller.ts';
 import { answerKey, answerKeyUp, type HeldKeys } from './stage-keys.ts';
 import { type PointerKind, shakePx } from './tools/machine.ts';
 
@@ -126,4 +127,14 @@ function kindOf(event: PointerEvent): PointerKind {
 function partsOf(event: PointerEvent): PointerEvent[] {
   const parts = event.getCoalescedEvents();
   return parts.length > 0 ? parts : [event];
+}
+
+/** Whether two presses are one double press. */
+function isAgain(
+  last: { at: ScreenPoint; atMs: number } | null,
+  at: ScreenPoint,
+  atMs: number,
+  reachPx: number,
+): boolean {
+  return last !== null && atMs - last.atMs < 400 && distance(last.at, at) <= reachPx;
 }

@@ -1,4 +1,4 @@
-import { screenPoint, type XY } from '../../../shared-lib/geometry/spaces.ts';
+import { type Box, screenPoint, type XY } from '../../../shared-lib/geometry/spaces.ts';
 import type { TagPlace } from '../../../shared-lib/geometry/tag-placement.ts';
 import { toImage, toScreen, type View } from '../../../shared-lib/geometry/viewport.ts';
 import type { StillPicture } from '../still/still-marks.ts';
@@ -16,4 +16,13 @@ export function tagPlaceNow({ places, scene }: StillPicture, markId: string, vie
     box: { left: centre.x - half.x, top: centre.y - half.y, right: centre.x + half.x, bottom: centre.y + half.y },
     leader: place.leader && { from: follow(place.leader.from), to: follow(place.leader.to) },
   };
+}
+
+/** Where the tags of a still picture hang, in pixels of the photo. */
+export function tagBoxesOnPhoto({ places, scene: { view } }: StillPicture): { markId: string; box: Box }[] {
+  return [...places.values()].map(({ id, box }) => {
+    const first = toImage(view, screenPoint(box.left, box.top));
+    const last = toImage(view, screenPoint(box.right, box.bottom));
+    return { markId: id, box: { left: first.x, top: first.y, right: last.x, bottom: last.y } };
+  });
 }

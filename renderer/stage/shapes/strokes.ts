@@ -10,16 +10,8 @@ export interface MarkStyle {
   readonly isPicked: boolean;
 }
 
-interface Widths {
-  readonly edge: number;
-  readonly halo: number;
-  readonly line: number;
-}
-
-const plain: Widths = { edge: 9, halo: 7, line: 3 };
-const picked: Widths = { edge: 11.5, halo: 9.5, line: 5 };
-/** Nothing was found: a hollow double line, the photo showing through between. */
-const hollowGap = 2.5;
+/** Nothing was found: the white line is hollow, this much of it dark. */
+const hollowShare = 0.5;
 const edgeAlpha = 0.8;
 
 const dashes: Partial<Record<FindingState, readonly number[]>> = {
@@ -32,17 +24,18 @@ const dashes: Partial<Record<FindingState, readonly number[]>> = {
  * Widths are in CSS pixels, so they stay the same at any zoom.
  */
 export function drawStrokes(context: Paint, strokes: readonly Stroke[], style: MarkStyle): void {
-  const widths = style.isPicked ? picked : plain;
+  const { widths } = style.look;
+  const wider = style.isPicked ? widths.picked - widths.line : 0;
   const path = pathOf(strokes);
   const dash = style.state ? dashes[style.state] : undefined;
   context.save();
   context.setLineDash(dash ? [...dash] : []);
   context.lineCap = dash ? 'butt' : 'round';
   context.lineJoin = 'round';
-  strokeWith(context, path, style.look.edge, widths.edge, edgeAlpha);
-  strokeWith(context, path, style.look.halo, widths.halo, 1);
-  strokeWith(context, path, style.look.line, widths.line, 1);
-  if (style.state === 'none-found') strokeWith(context, path, style.look.edge, widths.line - hollowGap + 1, 1);
+  strokeWith(context, path, style.look.edge, widths.edge + wider, edgeAlpha);
+  strokeWith(context, path, style.look.halo, widths.halo + wider, 1);
+  strokeWith(context, path, style.look.line, widths.line + wider, 1);
+  if (style.state === 'none-found') strokeWith(context, path, style.look.edge, (widths.line + wider) * hollowShare, 1);
   context.restore();
 }
 

@@ -1,7 +1,7 @@
 import { drawTagPlate, type Tag } from '../../../shared-lib/geometry/tag-plate.ts';
 import type { Look } from '../look.ts';
 import type { Paint } from '../paint.ts';
-import { drawNumber, drawPlate, rimReachPx } from '../shapes/tag/draw-tag.ts';
+import { drawNumber, drawPlate, rimReach } from '../shapes/tag/draw-tag.ts';
 
 /** Plates drawn once and then stamped: hundreds of tags have a few dozen plates between them. */
 export class PlateStamps {
@@ -22,16 +22,12 @@ export class PlateStamps {
   stamp(context: Paint, tag: Tag, left: number, top: number): void {
     const stamp = this.stampOf(tag);
     const whole = (value: number) => Math.round(value * this.pixelRatio) / this.pixelRatio;
+    const reach = rimReach * this.look.tagScale;
     const [x, y] = [whole(left), whole(top)];
-    context.drawImage(
-      stamp,
-      x - rimReachPx,
-      y - rimReachPx,
-      stamp.width / this.pixelRatio,
-      stamp.height / this.pixelRatio,
-    );
+    context.drawImage(stamp, x - reach, y - reach, stamp.width / this.pixelRatio, stamp.height / this.pixelRatio);
     context.save();
     context.translate(x, y);
+    context.scale(this.look.tagScale, this.look.tagScale);
     drawNumber(context, tag, this.look);
     context.restore();
   }
@@ -41,14 +37,15 @@ export class PlateStamps {
     const key = `${tag.tier} ${tag.state} ${width}`;
     const known = this.stamps.get(key);
     if (known) return known;
+    const perUnit = this.pixelRatio * this.look.tagScale;
     const stamp = new OffscreenCanvas(
-      Math.ceil((width + 2 * rimReachPx) * this.pixelRatio),
-      Math.ceil((height + 2 * rimReachPx) * this.pixelRatio),
+      Math.ceil((width + 2 * rimReach) * perUnit),
+      Math.ceil((height + 2 * rimReach) * perUnit),
     );
     const context = stamp.getContext('2d', { willReadFrequently: true });
     if (context) {
-      context.scale(this.pixelRatio, this.pixelRatio);
-      context.translate(rimReachPx, rimReachPx);
+      context.scale(perUnit, perUnit);
+      context.translate(rimReach, rimReach);
       drawPlate(context, tag, this.look, false);
     }
     this.stamps.set(key, stamp);

@@ -3,12 +3,12 @@ import type { Stroke } from '../../../shared-lib/geometry/outlines/outline.ts';
 import { boundingBox, boxesMeet, grownBox } from '../../../shared-lib/geometry/plane.ts';
 import type { Box, Size } from '../../../shared-lib/geometry/spaces.ts';
 import { placeEachTag, type TagPlace } from '../../../shared-lib/geometry/tag-placement.ts';
-import { drawTagPlate, type Tag } from '../../../shared-lib/geometry/tag-plate.ts';
+import type { Tag } from '../../../shared-lib/geometry/tag-plate.ts';
 import { toScreen, type View } from '../../../shared-lib/geometry/viewport.ts';
 import type { Mark } from '../../../shared-lib/model/mark.ts';
 import type { Look } from '../look.ts';
 import { drawStrokes } from '../shapes/strokes.ts';
-import { drawLeader } from '../shapes/tag/draw-tag.ts';
+import { drawLeader, tagSize } from '../shapes/tag/draw-tag.ts';
 import type { PlateStamps } from './plate-stamps.ts';
 
 /** What a picture of the still marks is made from. */
@@ -112,7 +112,7 @@ function coverOf({ stage, pixelRatio }: StillScene): Box {
 /** Marks on the stage keep their tags on it; those in the rim get theirs in the rim, ready to be pulled into sight. */
 function* placeAll(
   drawables: readonly Drawable[],
-  { stage, view, picked }: StillScene,
+  { stage, view, picked, look }: StillScene,
   cover: Box,
 ): Generator<void, Map<string, TagPlace>> {
   const wishes = drawables
@@ -121,7 +121,7 @@ function* placeAll(
     .map(({ mark, tag, strokes }) => ({
       id: mark.id,
       strokes,
-      size: drawTagPlate(tag),
+      size: tagSize(tag, look),
       at: mark.tagAt && toScreen(view, mark.tagAt),
     }));
   const places = new Map<string, TagPlace>();

@@ -18,10 +18,7 @@ export function TagOnPhoto({ tag, place, look, isPicked }: TagOnPhotoProps) {
       listening={false}
       sceneFunc={({ _context: context }) => {
         drawLeader(context, place.leader, look);
-        context.save();
-        context.translate(place.box.left, place.box.top);
-        drawTag(context, tag, look, isPicked);
-        context.restore();
+        drawTag(context, tag, look, isPicked, place.box.left, place.box.top);
       }}
     />
   );

@@ -1,3 +1,4 @@
+import type { Size } from '../../../../shared-lib/geometry/spaces.ts';
 import type { TagPlace } from '../../../../shared-lib/geometry/tag-placement.ts';
 import {
   drawTagPlate,
@@ -15,8 +16,8 @@ const leaderWidths = { dark: 4.5, line: 1.8 };
 /** How dark the photo gets under a hollow tag, so that its white number can be read on bright alloy too. */
 const hollowAlpha = 0.62;
 const hollowLine = 2;
-/** How far the rim reaches beyond the plate. */
-export const rimReachPx = 6;
+/** How far the rim reaches beyond the plate, in the plate's own units. */
+export const rimReach = 6;
 
 /** The line from a tag to its mark; drawn before any plate, so that it never crosses a number. */
 export function drawLeader(context: Paint, leader: TagPlace['leader'], look: Look): void {
@@ -37,10 +38,20 @@ export function drawLeader(context: Paint, leader: TagPlace['leader'], look: Loo
   context.restore();
 }
 
-/** A stamped tag with its upper left corner at (0, 0) of the context. */
-export function drawTag(context: Paint, tag: Tag, look: Look, isPicked: boolean): void {
+/** The size that a tag takes on the stage, in CSS pixels. */
+export function tagSize(tag: Tag, look: Look): Size {
+  const { width, height } = drawTagPlate(tag);
+  return { width: width * look.tagScale, height: height * look.tagScale };
+}
+
+/** A stamped tag with its upper left corner at this place. */
+export function drawTag(context: Paint, tag: Tag, look: Look, isPicked: boolean, left: number, top: number): void {
+  context.save();
+  context.translate(left, top);
+  context.scale(look.tagScale, look.tagScale);
   drawPlate(context, tag, look, isPicked);
   drawNumber(context, tag, look);
+  context.restore();
 }
 
 /** The plate without its number: what many tags have in common. */
