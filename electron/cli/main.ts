@@ -7,6 +7,8 @@ import { addExtract } from './commands/extract.ts';
 import { addImport } from './commands/import.ts';
 import { addList } from './commands/list.ts';
 import { addReport } from './commands/report.ts';
+import { addSheet } from './commands/sheet.ts';
+import { addSheets } from './commands/sheets.ts';
 import { addStanding } from './commands/standing.ts';
 import { exitCodes } from './exit-codes.ts';
 
@@ -29,6 +31,8 @@ for (const add of [
   addBackup,
   addRestore,
   addExtract,
+  addSheets,
+  addSheet,
 ])
   add(program);
 

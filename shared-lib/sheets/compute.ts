@@ -148,7 +148,9 @@ function readAll(sheet: Sheet, input: SheetInput, at: string): { fields: Fields;
     problems.push({ ...check, kept: typed[check.input] ?? '' });
     if (check.weight === 'impossible') fields.delete(check.input);
   }
-  return { fields, problems };
+  const impossible = new Set(problems.filter(({ weight }) => weight === 'impossible').map(({ input: id }) => id));
+  // What cannot be need not be asked about as well.
+  return { fields, problems: problems.filter(({ input: id, weight }) => weight !== 'odd' || !impossible.has(id)) };
 }
 
 function readLimits(

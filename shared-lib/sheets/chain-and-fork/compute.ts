@@ -12,9 +12,9 @@ export const chainAndFork = sheet(
     }
     const [heelNew, heel] = [given.number('heelNew'), given.number('heel')];
     if (heelNew !== null && heel !== null) lines.push({ of: 'heel loss', value: ((heelNew - heel) / heelNew) * 100 });
-    for (const of of ['tread', 'opening', 'reach'] as const) {
-      const value = given.number(of);
-      if (value !== null) lines.push({ of, value });
+    for (const each of ['tread', 'opening', 'reach'] as const) {
+      const value = given.number(each);
+      if (value !== null) lines.push({ of: each, value });
     }
     return { lines };
   },
