@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { matesOf } from '../../shared-lib/parts/mates-of.ts';
 import { speakLocation } from '../../shared-lib/parts/speak-location.ts';
 import { useChange } from '../api/queries.ts';
+import { FindingDiagrams } from '../diagrams/FindingDiagrams.tsx';
 import { Button } from '../ui/Button.tsx';
 import styles from './FindingCard.module.css';
 import { PlaceDetails } from './PlaceDetails.tsx';
@@ -23,6 +24,11 @@ export function WhereSection({ record, finding, edit }: SectionProps) {
         layout={layout}
         place={first}
         onPlace={(place) => edit({ locations: [place, ...others] })}
+      />
+      <FindingDiagrams
+        record={record}
+        finding={finding}
+        onPick={(path) => edit({ locations: [path, ...others.filter((other) => other !== path)] })}
       />
       {first !== null && <PlaceDetails place={first} onPlace={(place) => withPlace(0, place)} />}
       {others.map((place, index) => (

@@ -15,7 +15,7 @@ const width = 250;
 const rowHeight = 24;
 const indent = 20;
 /** Of bold text at the labels' size, on the wide side, so that no leader begins in a word. */
-const letterWidth = 7;
+const letterWidth = 7.3;
 /** Parts of the same assembly that are named around the one that is meant. */
 const neighbours = 2;
 
