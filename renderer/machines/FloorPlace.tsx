@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useRef } from 'react';
+import { useDeferredValue, useEffect, useRef, useState } from 'react';
 import type { FloorMachine } from '../../shared-lib/contract/machines.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
@@ -20,13 +20,17 @@ import { GoneOut } from './GoneOut.tsx';
 import { focusNextMachine, focusPreviousMachine } from './machine-focus.ts';
 import { StandingHere } from './StandingHere.tsx';
 
+/** A large shop's floor opens as fast as a small one's; the rest is one press, or a word in the search, away. */
+const atFirst = 60;
+
 const takeIn = () => go({ name: 'take-in' });
 
 /** Where the program opens: the machines standing where they were left. */
 export function FloorPlace() {
   const typed = useSearchWords();
   const find = useDeferredValue(typed.trim());
-  const answer = useAnswer('machine.floor', find === '' ? {} : { find }, { keepPrevious: true });
+  const [most, setMost] = useState(atFirst);
+  const answer = useAnswer('machine.floor', find === '' ? { most } : { find }, { keepPrevious: true });
   const search = useRef<HTMLInputElement>(null);
   const wish = useSearchWish();
 
@@ -52,7 +56,7 @@ export function FloorPlace() {
         <div className={styles.search}>
           <SearchField
             ref={search}
-            label="Find a machine, owner, serial or complaint"
+            label="Find a machine, owner, serial or finding"
             value={typed}
             onChange={searchFor}
             onKeyDown={(event) => {
@@ -81,7 +85,13 @@ export function FloorPlace() {
       )}
       {machines === undefined && !answer.isError && <Waiting words="Looking over the floor ..." />}
       {isEmpty && <EmptyFloor />}
-      {machines !== undefined && !isEmpty && <FloorPanes machines={machines} find={find} />}
+      {machines !== undefined && !isEmpty && (
+        <FloorPanes
+          machines={machines}
+          find={find}
+          onMore={find === '' && machines.length >= most ? () => setMost(most * 4) : undefined}
+        />
+      )}
     </>
   );
 }
@@ -110,9 +120,11 @@ function openMachine(machine: FloorMachine | undefined): void {
 interface FloorPanesProps {
   readonly machines: readonly FloorMachine[];
   readonly find: string;
+  /** There are more than are shown. */
+  readonly onMore: (() => void) | undefined;
 }
 
-function FloorPanes({ machines, find }: FloorPanesProps) {
+function FloorPanes({ machines, find, onMore }: FloorPanesProps) {
   const here = machines.filter(({ visitOpen, visitId }) => visitOpen || visitId === null);
   const out = machines.filter(({ visitOpen, visitId }) => !visitOpen && visitId !== null);
   return (
@@ -126,6 +138,7 @@ function FloorPanes({ machines, find }: FloorPanesProps) {
             {find === '' ? 'Nothing stands here now.' : notFoundWords(find, out.length)}
           </p>
         )}
+        {onMore !== undefined && <Button onPress={onMore}>Show more machines</Button>}
       </section>
       {out.length > 0 && <GoneOut machines={out} />}
     </div>
@@ -136,5 +149,5 @@ function notFoundWords(find: string, foundOutside: number): string {
   const words = `\u201C${find}\u201D`;
   return foundOutside > 0
     ? `${words} is on nothing that stands here, but on what has gone out.`
-    : `${words} is on no machine, owner or complaint. Escape shows them all again.`;
+    : `${words} is on no machine, owner, complaint or finding. Escape shows them all again.`;
 }

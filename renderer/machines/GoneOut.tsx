@@ -1,6 +1,7 @@
 import type { FloorMachine } from '../../shared-lib/contract/machines.ts';
 import { go } from '../app/place.ts';
 import styles from './FloorPlace.module.css';
+import { FoundLine } from './FoundLine.tsx';
 import { machineName, nameWithHours, owedDetail } from './floor-words.ts';
 import { TagRow } from './TagRow.tsx';
 
@@ -54,6 +55,7 @@ function OwedRow({ machine }: { readonly machine: FloorMachine }) {
           {nameWithHours(machine)}
         </button>
         <p className={styles.owedText}>{owedDetail(machine)}</p>
+        <FoundLine found={machine.found} />
         {rest.length > 0 && (
           <div className={styles.moreTags}>
             <TagRow tags={rest} />

@@ -6,6 +6,7 @@ import { Icon } from '../ui/Icon.tsx';
 import { Plate } from '../ui/Plate.tsx';
 import painted from '../ui/painted.module.css';
 import styles from './FloorPlace.module.css';
+import { FoundLine } from './FoundLine.tsx';
 import {
   floorHeadline,
   floorOwner,
@@ -71,6 +72,7 @@ function InHand({ machine, visitId }: { readonly machine: FloorMachine; readonly
           {record === undefined ? floorHeadline(machine) : leftAtWords(record)}
         </button>
         <p className={styles.detail}>{record === undefined ? unfinishedWords(machine) : nextStepWords(record)}</p>
+        <FoundLine found={machine.found} />
       </div>
       <span className={styles.goOn} aria-hidden="true">
         Go on
@@ -106,6 +108,7 @@ function MachineRow({ machine }: { readonly machine: FloorMachine }) {
           {complaint !== '' && <span className={styles.owner}>{`\u201C${complaint}\u201D `}</span>}
           {unfinishedWords(machine)}
         </p>
+        <FoundLine found={machine.found} />
         {tags.length > 0 && (
           <div className={styles.tags}>
             <TagRow tags={tags} />

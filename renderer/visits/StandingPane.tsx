@@ -7,6 +7,9 @@ import { Button } from '../ui/Button.tsx';
 import { LadderRule } from '../ui/LadderRule.tsx';
 import styles from './StandingPane.module.css';
 
+/** At the start of a visit nearly all is unanswered; the list must not bury the findings. */
+const mostUnanswered = 4;
+
 interface StandingPaneProps {
   readonly record: VisitRecord;
   readonly onFinding: (findingId: string) => void;
@@ -16,6 +19,8 @@ interface StandingPaneProps {
 export function StandingPane({ record, onFinding }: StandingPaneProps) {
   const { lines, notLookedAt, unranked, coverage } = record.standing;
   const add = useChange('finding.add');
+  const answered = notLookedAt.filter(({ because }) => because !== null);
+  const unanswered = notLookedAt.filter(({ because }) => because === null);
   const tiers = [...new Set(lines.map(({ tier }) => tier))];
   const agreed = coverage.examined + coverage.notExamined + coverage.notApplicable;
   return (
@@ -48,12 +53,17 @@ export function StandingPane({ record, onFinding }: StandingPaneProps) {
         <section aria-label="Not looked at">
           <LadderRule rung="not-looked-at" word="Not looked at" />
           <ul className={styles.plain}>
-            {notLookedAt.map(({ path, spoken, because }) => (
+            {answered.map(({ path, spoken, because }) => (
               <li key={path}>
-                {spoken}
-                {because === null ? ': no reason given yet' : `: ${because}`}
+                {spoken}: {because}
               </li>
             ))}
+            {unanswered.slice(0, mostUnanswered).map(({ path, spoken }) => (
+              <li key={path}>{spoken}: no reason given yet</li>
+            ))}
+            {unanswered.length > mostUnanswered && (
+              <li>and {unanswered.length - mostUnanswered} more agreed items, no reason given yet</li>
+            )}
           </ul>
         </section>
       )}

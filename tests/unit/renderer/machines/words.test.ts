@@ -19,6 +19,7 @@ const machine: FloorMachine = {
   doNotOperate: false,
   unfinishedFindings: 0,
   shots: 0,
+  found: null,
   touchedAtMs: 0,
 };
 const tag = (tier: Tier) => ({ findingId: String(tier), number: 1, tier, state: 'confirmed' as const });
