@@ -20,6 +20,7 @@ interface HandlesProps {
 const vertexRadius = 5.5;
 const middleRadius = 3.5;
 const spotRadius = 1.2;
+const apartPx = 12;
 
 /** Rings on the true points of the picked mark, open in the middle so that the metal under them can be seen. */
 export function Handles({ shape, points, activeVertex, view, look }: HandlesProps) {
@@ -31,7 +32,11 @@ export function Handles({ shape, points, activeVertex, view, look }: HandlesProp
         for (const edge of edgesOf(shape, vertices)) {
           if (distance(edge.from, edge.to) >= middleFromPx) ring(context, middleOf(edge), middleRadius, look, 1.5);
         }
+        let shown: XY | null = null;
         for (const [index, vertex] of vertices.entries()) {
+          // Where points crowd, their rings would bury the mark: a closer look shows each of them.
+          if (index !== activeVertex && shown && distance(shown, vertex) < apartPx) continue;
+          shown = vertex;
           ring(context, vertex, vertexRadius, look, 2);
           dot(context, vertex, index === activeVertex ? vertexRadius - 1 : spotRadius, look);
         }

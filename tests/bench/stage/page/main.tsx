@@ -1,8 +1,4 @@
 import { createRoot } from 'react-dom/client';
-import '../../../../renderer/ui/tokens.css';
-import '../../../../renderer/ui/fonts.css';
-import '../../../../renderer/ui/base.css';
-import './page.css';
 import { BarePage } from './BarePage.tsx';
 import { StagePage } from './StagePage.tsx';
 import { TagPage } from './TagPage.tsx';
