@@ -7,7 +7,7 @@ export default defineConfig({
   outputDir: 'test-results/app',
   // One window at a time: two on one display take the focus from each other.
   workers: 1,
-  timeout: 60_000,
+  timeout: 120_000,
   expect: { timeout: 10_000 },
   forbidOnly: true,
   reporter: [['list'], ['json', { outputFile: 'test-results/app.json' }]],

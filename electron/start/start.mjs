@@ -8,8 +8,8 @@ import { missingForBinary, provide } from './system-libraries.mjs';
 
 const project = resolve(import.meta.dirname, '../..');
 
-/** Chromium asks the desktop's message bus for things that the program does not use. */
-const isNoise = (line) => /:ERROR:(bus|object_proxy)\.cc/.test(line);
+/** Chromium's complaints of a missing message bus or graphics card: the program uses neither. */
+const isNoise = (line) => /:ERROR:(bus|object_proxy|viz_main_impl)\.cc/.test(line);
 
 try {
   process.exitCode = await start(process.argv.slice(2));

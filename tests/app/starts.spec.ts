@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Page } from '@playwright/test';
 import { seriousViolations } from '../support/app/accessibility.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import { isAlive, until } from '../support/app/processes.ts';
@@ -70,13 +71,7 @@ test('a recorder that is killed is missed, said, and replaced', async ({ program
   const { page } = program;
   await program.call('app.begin', { with: 'empty' });
   await program.call('person.add', { name: 'A. Bench', trade: 'mechanic' });
-  await page.evaluate(() => {
-    const heard: string[] = [];
-    Reflect.set(window, 'heard', heard);
-    Reflect.get(window, 'witness').on((event: { event: string; state?: string }) => {
-      if (event.event === 'recorder') heard.push(event.state ?? '');
-    });
-  });
+  const heard = await listen(page);
   const unanswered = page.evaluate(() => {
     const { witness } = window as unknown as { witness: { call(name: string, input: unknown): Promise<unknown> } };
     return Promise.all(Array.from({ length: 200 }, () => witness.call('machine.floor', {})));
@@ -88,8 +83,58 @@ test('a recorder that is killed is missed, said, and replaced', async ({ program
       Reflect.get(Object(answer), 'ok') ? { ok: true } : { error: { code: 'recorder-stopped' } },
     );
   }
-  await expect.poll(() => page.evaluate(() => Reflect.get(window, 'heard'))).toEqual(['gone', 'restarted']);
+  await expect
+    .poll(heard)
+    .toEqual([
+      expect.objectContaining({ state: 'gone', reason: 'SIGKILL' }),
+      expect.objectContaining({ state: 'restarted', reason: null }),
+    ]);
+  await expect(page.getByText(/recorder stopped and was started again/i)).toBeVisible();
   expect((await program.call('app.state', {})).people.map(({ name }) => name)).toContain('A. Bench');
+  await page.getByRole('button', { name: 'Put away' }).click();
+  await expect(page.getByText(/recorder stopped/i)).toBeHidden();
+});
+
+test('photos come untouched, in part where asked, and a canvas that drew one can be read', async ({ program }) => {
+  program.allowErrors(/404/);
+  await program.call('app.begin', { with: 'demo' });
+  const floor = await program.call('machine.floor', {});
+  const visitId = floor.find(({ shots }) => shots > 0)?.visitId ?? '';
+  const [shot] = (await program.call('visit.get', { id: visitId })).shots;
+  const digest = shot?.digest ?? '';
+
+  const served = await program.page.evaluate(async (digest) => {
+    const whole = await fetch(`photo://original/${digest}`);
+    const bytes = await whole.arrayBuffer();
+    const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+    const part = await fetch(`photo://original/${digest}`, { headers: { range: 'bytes=0-2' } });
+    const unknown = await fetch(`photo://original/${'0'.repeat(64)}`);
+    const image = new Image();
+    image.crossOrigin = 'anonymous';
+    image.src = `photo://thumb/${digest}`;
+    await new Promise((loaded, failed) => {
+      image.onload = loaded;
+      image.onerror = failed;
+    });
+    const canvas = document.createElement('canvas');
+    canvas.getContext('2d')?.drawImage(image, 0, 0);
+    return {
+      hash: [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join(''),
+      type: whole.headers.get('content-type'),
+      part: [part.status, ...new Uint8Array(await part.arrayBuffer())],
+      unknown: unknown.status,
+      drawn: canvas.toDataURL().length,
+    };
+  }, digest);
+  // Source of the three bytes: a JPEG begins with SOI and the next marker (ISO/IEC 10918-1, B.1.1).
+  expect(served).toMatchObject({ hash: digest, type: 'image/jpeg', part: [206, 0xff, 0xd8, 0xff], unknown: 404 });
+  expect(served.drawn).toBeGreaterThan(1000);
+});
+
+test('an item of the menu sends its command to the window', async ({ program }) => {
+  const heard = await listen(program.page);
+  await program.pickFromMenu('Find');
+  await expect.poll(heard).toEqual([{ event: 'command', name: 'find.open' }]);
 });
 
 test('when the shell is killed the recorder ends, and its folder is free again', async ({ program, launch }) => {
@@ -118,3 +163,15 @@ test('the window comes back where it was left', async ({ program, launch }) => {
   const found = await again.app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.getBounds());
   expect(found).toEqual(bounds);
 });
+
+/** Keeps what the window is told of its recorder and its menu, from now on. */
+async function listen(page: Page): Promise<() => Promise<unknown[]>> {
+  await page.evaluate(() => {
+    const heard: unknown[] = [];
+    Reflect.set(window, 'heard', heard);
+    Reflect.get(window, 'witness').on((event: { event: string }) => {
+      if (['recorder', 'command'].includes(event.event)) heard.push(event);
+    });
+  });
+  return () => page.evaluate(() => Reflect.get(window, 'heard'));
+}

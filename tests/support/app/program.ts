@@ -157,7 +157,7 @@ export class Program {
     this.page.on('pageerror', (error) => this.#errors.push(String(error)));
     this.page.on('crash', () => this.#errors.push('the page crashed'));
     this.page.on('console', (message) => {
-      if (message.type() === 'error') this.#errors.push(message.text());
+      if (message.type() === 'error') this.#errors.push(`${message.text()} (${message.location().url})`);
     });
   }
 }
