@@ -24,7 +24,7 @@ const { eye, right, down, forward } = camera;
 /** How many samples this pixel gets: more where the first ones disagree (edges, fine texture, blur). */
 function wanted(least: number, most: number, taken: number): number {
   if (taken < 2) return Math.min(2, job.samples);
-  return most - least > 0.15 * (most + least) + 0.014 ? Math.min(4, job.samples) : 2;
+  return most - least > 0.2 * (most + least) + 0.014 ? job.samples : 2;
 }
 
 

@@ -37,7 +37,7 @@ if (names.length === 0) {
 
 const photos = join(import.meta.dirname, '..', 'photos');
 const scale = values.scale ? Number(values.scale) : values.preview ? 0.34 : 1;
-const samples = values.samples ? Number(values.samples) : values.preview ? 1 : 5;
+const samples = values.samples ? Number(values.samples) : values.preview ? 1 : 4;
 
 async function light(scene: Scene, width: number, height: number): Promise<Float32Array> {
   const picture = new SharedArrayBuffer(width * height * 3 * 4);

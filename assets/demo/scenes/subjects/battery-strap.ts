@@ -111,7 +111,7 @@ export function scene(): Scene {
   return {
     name: 'battery-strap',
     what: 'Earth strap between engine and frame: the lug at the frame end.',
-    view: { width: 1340, height: 1005, focal: 1.45, eye: [34, -70, 208], target: [-14, 4, 4], up: [0, 1, 0.1], rollDegrees: -2.2 },
+    view: { width: 1200, height: 900, focal: 1.45, eye: [34, -70, 208], target: [-14, 4, 4], up: [0, 1, 0.1], rollDegrees: -2.2 },
     seed: 2309,
     apertureMm: 1.4, focusMm: 226, nearMm: 120, farMm: 800,
     exposure: 0.95, noise: 0.06, occlusionMm: 12, normalMm: 0.04, step: 0.75,

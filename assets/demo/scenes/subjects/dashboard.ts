@@ -150,7 +150,7 @@ export function scene(): Scene {
   return {
     name: 'dashboard',
     what: 'Instrument panel, engine running: two needles on their stops; hour meter 04391.',
-    view: { width: 1340, height: 1005, focal: 1.22, eye: [-40, -34, 310], target: [0, -6, 0], up: [0, 1, 0], rollDegrees: 1.4 },
+    view: { width: 1200, height: 900, focal: 1.22, eye: [-40, -34, 310], target: [0, -6, 0], up: [0, 1, 0], rollDegrees: 1.4 },
     seed: 2203,
     apertureMm: 1.6, focusMm: 310, nearMm: 160, farMm: 900,
     exposure: 1.35, noise: 0.06, occlusionMm: 9, normalMm: 0.04, step: 0.9,

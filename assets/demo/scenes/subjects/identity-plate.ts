@@ -100,7 +100,7 @@ export function scene(): Scene {
   return {
     name: 'identity-plate',
     what: 'Identity plate of the loader tractor, on the right of the dash support.',
-    view: { width: 1340, height: 1005, focal: 1.5, eye: [-44, -30, 190], target: [1, 0, 0], up: [0, 1, 0], rollDegrees: 3.2 },
+    view: { width: 1200, height: 900, focal: 1.5, eye: [-44, -30, 190], target: [1, 0, 0], up: [0, 1, 0], rollDegrees: 3.2 },
     seed: 2503,
     apertureMm: 1.1, focusMm: 196, nearMm: 110, farMm: 600,
     exposure: 0.74, noise: 0.055, occlusionMm: 5, normalMm: 0.03, step: 0.92,

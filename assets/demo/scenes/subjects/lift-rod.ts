@@ -23,7 +23,8 @@ export function scene(): Scene {
     { points: scores[3] ?? [], half: 0.1, halfEnd: 0.05 },
   ]);
   const runs = (a: number, z: number): number => {
-    const front = smooth(19, 12, Math.abs(a + 2 + (noise2(z * 0.03, 0, 701) - 0.5) * 14 + (noise2(z * 0.16, 3, 704) - 0.5) * 4));
+    const ragged = (fbm2(a * 0.1, z * 0.045, 4, 704) - 0.5) * 26;
+    const front = smooth(21, 13, Math.abs(a + 2 + (noise2(z * 0.03, 0, 701) - 0.5) * 14) + ragged + 0.06 * (z + 30));
     const fingers = smooth(0.4, 0.52, noise2(a * 0.16 + 40, z * 0.006, 702) + 0.12 * noise2(a * 0.6, z * 0.03, 703) - smooth(-20, -190, z) * 0.16);
     return Math.max(front * smooth(-230, -40, z), fingers * smooth(34, 18, Math.abs(a + 2)) * smooth(-190, -60, z));
   };
@@ -85,7 +86,7 @@ export function scene(): Scene {
     }
     // Oil: darkens, shines, holds black paste at its edge.
     const paste = smooth(0.15, 0.45, wet) * smooth(0.95, 0.6, wet);
-    s.r = mix(mix(s.r, 0.034, wet * 0.88), 0.012, paste * 0.8); s.g = mix(mix(s.g, 0.026, wet * 0.88), 0.01, paste * 0.8); s.b = mix(mix(s.b, 0.014, wet * 0.88), 0.008, paste * 0.8);
+    s.r = mix(mix(s.r, 0.024, wet * 0.94), 0.009, paste * 0.85); s.g = mix(mix(s.g, 0.017, wet * 0.94), 0.007, paste * 0.85); s.b = mix(mix(s.b, 0.008, wet * 0.94), 0.005, paste * 0.85);
     s.coat = Math.max(s.coat, wet); s.coatRough = 0.1 + 0.12 * fine;
     s.rough = mix(s.rough, 0.45, wet);
   }

@@ -89,7 +89,7 @@ export function scene(): Scene {
   return {
     name: 'steering-play',
     what: 'Steering wheel rim with tape and rule: the two lines show where the road wheels begin to move.',
-    view: { width: 1340, height: 1005, focal: 1.22, eye: [-44, -24, 318], target: [6, 158, -14], up: [0, 1, 0.5], rollDegrees: -1.6 },
+    view: { width: 1200, height: 900, focal: 1.22, eye: [-44, -24, 318], target: [6, 158, -14], up: [0, 1, 0.5], rollDegrees: -1.6 },
     seed: 2401,
     apertureMm: 2.2, focusMm: 372, nearMm: 90, farMm: 1600,
     exposure: 1.05, noise: 0.06, occlusionMm: 16, normalMm: 0.05, step: 0.88,
