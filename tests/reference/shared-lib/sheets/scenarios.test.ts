@@ -28,7 +28,9 @@ function expectNear(actual: number | readonly number[] | null, wanted: string): 
   const found = actual === null ? [] : [actual].flat();
   expect(found).toHaveLength(numbers.length);
   for (const [index, number] of numbers.entries()) {
-    expect(Math.abs((found[index] ?? Number.NaN) - number)).toBeLessThanOrEqual(Math.max(0.0005, 0.0005 * Math.abs(number)));
+    expect(Math.abs((found[index] ?? Number.NaN) - number)).toBeLessThanOrEqual(
+      Math.max(0.0005, 0.0005 * Math.abs(number)),
+    );
   }
 }
 
@@ -48,7 +50,10 @@ const makersLimits = (lines: readonly ScenarioLine[]): Record<string, TypedLimit
 const takenOver = (lines: readonly ScenarioLine[], hasInputs: boolean): Record<string, string> =>
   Object.fromEntries(
     lines.flatMap(({ of, value, seen }): [string, string][] => {
-      if (seen !== undefined) return hasInputs && value === undefined && of !== 'combustion gas' ? [] : [[of, seen ? 'shown' : 'not found by this test']];
+      if (seen !== undefined)
+        return hasInputs && value === undefined && of !== 'combustion gas'
+          ? []
+          : [[of, seen ? 'shown' : 'not found by this test']];
       return hasInputs || value === undefined ? [] : [[of, textOf(value)]];
     }),
   );
@@ -68,7 +73,11 @@ const cases = files.flatMap((file) => {
         results: takenOver(reading.results, reading.inputs !== undefined),
         at: reading.at,
       };
-      return { name: `${file.slice(0, 2)} ${visit.id} ${reading.id} ${reading.sheet} at ${reading.at}`, reading, input };
+      return {
+        name: `${file.slice(0, 2)} ${visit.id} ${reading.id} ${reading.sheet} at ${reading.at}`,
+        reading,
+        input,
+      };
     }),
   );
 });
