@@ -34,8 +34,10 @@ function expectNear(actual: number | readonly number[] | null, wanted: string): 
   }
 }
 
-const stringsOf = (record: Record<string, string | number> | undefined): Record<string, string> =>
-  Object.fromEntries(Object.entries(record ?? {}).map(([key, value]) => [key, String(value)]));
+const stringsOf = (record: Readonly<Record<string, string | number | undefined>> | undefined): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(record ?? {}).flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)]])),
+  );
 
 const makersLimits = (lines: readonly ScenarioLine[]): Record<string, TypedLimit> =>
   Object.fromEntries(

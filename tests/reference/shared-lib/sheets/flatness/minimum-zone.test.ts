@@ -1,5 +1,6 @@
+import { createRequire } from 'node:module';
 import fc from 'fast-check';
-import loadHighs from 'highs';
+import type loadHighsType from 'highs';
 import { describe, expect, it } from 'vitest';
 import { compute } from '../../../../../shared-lib/sheets/compute.ts';
 import { minimumZone } from '../../../../../shared-lib/sheets/flatness/minimum-zone.ts';
@@ -70,6 +71,8 @@ describe('flatness by ISO 1101 / ISO 12781-1, against figures solved with numpy 
   });
 });
 
+// A CommonJS module that is its own default: required, as its types and its code disagree about importing it.
+const loadHighs: typeof loadHighsType.default = createRequire(import.meta.url)('highs');
 const highs = await loadHighs();
 
 /**
