@@ -30,6 +30,8 @@ export interface ReportContext extends ReportSource {
   readonly personName: (id: string | null) => string | null;
   readonly marksOn: (shotId: string, findingId: string) => readonly Mark[];
   readonly place: (location: string | null | undefined, options?: { readonly long?: boolean }) => string;
+  /** Whether this layout has it: a record from elsewhere may hold a place that it doesn't. */
+  readonly isKnownPlace: (location: string) => boolean;
 }
 
 /** A place as people say it. A record from elsewhere may hold one that this layout doesn't know: then nobody has said where. */
@@ -72,6 +74,7 @@ export function contextOf(source: ReportSource): ReportContext {
     ];
   });
 
+  const place = placeSpeaker(record.layout.layout);
   return {
     ...source,
     layout: record.layout.layout,
@@ -81,6 +84,7 @@ export function contextOf(source: ReportSource): ReportContext {
     findingById: (id) => findings.get(id) ?? null,
     personName: (id) => person(id)?.name ?? null,
     marksOn: (shotId, findingId) => marksOf(findingId).filter((mark) => mark.shotId === shotId),
-    place: placeSpeaker(record.layout.layout),
+    place,
+    isKnownPlace: (location) => place(location) !== reportWords.placeNotSaid,
   };
 }

@@ -182,11 +182,70 @@ export interface IdentitySection {
   readonly rows: readonly ReportRow[];
 }
 
+export interface CautionsSection {
+  readonly kind: 'cautions';
+  readonly heading: string;
+  readonly panels: readonly {
+    readonly word: 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+    readonly text: string;
+    readonly because: string;
+  }[];
+}
+
+/** A point of a drawing, in its own steps of a CSS pixel. */
+type DrawnPoint = readonly [x: number, y: number];
+
+export interface DiagramBlock {
+  readonly title: string;
+  readonly notes: readonly string[];
+  readonly width: number;
+  readonly height: number;
+  readonly lines: readonly (
+    | { readonly kind: 'circle'; readonly centre: DrawnPoint; readonly radius: number; readonly weight: string }
+    | {
+        readonly kind: 'path';
+        readonly points: readonly DrawnPoint[];
+        readonly closed: boolean;
+        readonly weight: string;
+        readonly dashed: boolean;
+      }
+    | {
+        readonly kind: 'label';
+        readonly at: DrawnPoint;
+        readonly text: string;
+        readonly anchor: string;
+        readonly weight: string;
+      }
+  )[];
+  /** Where the findings are: extents, and places that are a point. */
+  readonly strokes: readonly (readonly DrawnPoint[])[];
+  readonly dots: readonly DrawnPoint[];
+  /** Tags by their upper left corner, with their leaders. */
+  readonly tags: readonly {
+    readonly tag: ReportTag;
+    readonly at: DrawnPoint;
+    readonly height: number;
+    readonly leadersTo: readonly (readonly [from: DrawnPoint, to: DrawnPoint])[];
+  }[];
+  /** The same in words: each tag and its places. */
+  readonly legend: readonly { readonly tag: ReportTag; readonly words: string }[];
+}
+
+export interface DiagramsSection {
+  readonly kind: 'diagrams';
+  readonly heading: string;
+  /** Which end cylinders are counted from, and which way left and right are meant. */
+  readonly numbering: string;
+  readonly blocks: readonly DiagramBlock[];
+}
+
 /** A section is one file here and one file in `assets/report/sections`. What comes later is absent, never empty. */
 export type ReportSection =
   | PageOneSection
+  | CautionsSection
   | RowsSection
   | SummarySection
+  | DiagramsSection
   | FindingsSection
   | ReadingsSection
   | CoverageSection

@@ -1,7 +1,9 @@
 import type { ReportContext } from '../context.ts';
 import type { ReportSection } from '../model.ts';
+import { cautions } from './cautions.ts';
 import { complaint } from './complaint.ts';
 import { coverage } from './coverage.ts';
+import { diagrams } from './diagrams.ts';
 import { findings } from './findings.ts';
 import { followUp } from './follow-up.ts';
 import { identity } from './identity.ts';
@@ -13,8 +15,10 @@ import { summary } from './summary.ts';
 /** In the order of the pages. A section that has nothing to say is null, and absent. */
 export const sections: readonly ((context: ReportContext) => ReportSection | null)[] = [
   pageOne,
+  cautions,
   complaint,
   summary,
+  diagrams,
   findings,
   readings,
   coverage,

@@ -35,7 +35,18 @@ const textOf = ({ record: _, ...words }: Report): string => JSON.stringify(words
 test('the sections stand in the order of the handbook', () => {
   const photo = { finding: 1, digest: sha256('a'), width: 1600, height: 1200 };
   const kinds = reportOf(withPhotos(backhoe(), [photo])).sections.map(({ kind }) => kind);
-  expect(kinds).toEqual(['page-one', 'rows', 'summary', 'findings', 'readings', 'coverage', 'photo-index', 'identity']);
+  expect(kinds).toEqual([
+    'page-one',
+    'cautions',
+    'rows',
+    'summary',
+    'diagrams',
+    'findings',
+    'readings',
+    'coverage',
+    'photo-index',
+    'identity',
+  ]);
 });
 
 // Words a report never says: handbook 4.1 and 7.3.
