@@ -35,7 +35,7 @@ export interface EnginePlan {
   readonly banksUnknown: boolean;
 }
 
-const widest = 316;
+const widest = 308;
 const edge = 4;
 const bankNames = { L: 'left bank', R: 'right bank', A: 'bank A', B: 'bank B' } as const;
 

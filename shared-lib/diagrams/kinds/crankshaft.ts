@@ -17,7 +17,7 @@ import {
 } from '../drawing.ts';
 import type { DiagramKind } from '../kind.ts';
 
-const width = 316;
+const width = 308;
 const axisY = 62;
 const mainHalf = 13;
 const pinHalf = 11;

@@ -19,7 +19,7 @@ import {
 } from '../drawing.ts';
 import type { DiagramKind } from '../kind.ts';
 
-const width = 316;
+const width = 308;
 const axisY = 46;
 const base: XY = { x: 18, y: axisY };
 const rodEye: XY = { x: width - 18, y: axisY };

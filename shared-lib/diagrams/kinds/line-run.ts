@@ -19,7 +19,7 @@ import {
 } from '../drawing.ts';
 import type { DiagramKind } from '../kind.ts';
 
-const width = 316;
+const width = 308;
 const from = 42;
 const to = width - 42;
 const axisY = 46;
