@@ -36,6 +36,17 @@ export const ResultLine = z.strictObject({
 });
 export type ResultLine = z.infer<typeof ResultLine>;
 
+/** A limit as the mechanic typed it: numbers with or without their unit, whose it is and where it stands. */
+export const TypedLimit = z.strictObject({
+  min: z.string().max(60).exactOptional(),
+  max: z.string().max(60).exactOptional(),
+  badBelow: z.string().max(60).exactOptional(),
+  badAbove: z.string().max(60).exactOptional(),
+  source: z.enum(['maker', 'machine-shop', 'common-practice', 'none']),
+  page: z.string().max(200).exactOptional(),
+});
+export type TypedLimit = z.infer<typeof TypedLimit>;
+
 /** One filled measurement sheet. */
 export const Reading = z.strictObject({
   id: z.string(),
@@ -50,5 +61,16 @@ export const Reading = z.strictObject({
   instrumentId: z.string().nullable(),
   takenAtMs: z.int(),
   results: z.array(ResultLine),
+  /** By the result's name; they stand before the sheet's own default. */
+  limits: z.record(z.string(), TypedLimit).exactOptional(),
+  /** Results typed without the inputs they come from, as on a machine shop's paper. */
+  takenOver: z.record(z.string(), z.string()).exactOptional(),
+  /** Photos of the dial. */
+  shotIds: z.array(z.string()).exactOptional(),
+  /**
+   * What was written down by another version of the sheet, where it said something else: the earlier results of a draft,
+   * or what the sheet would say now of an issued report.
+   */
+  otherwise: z.strictObject({ sheetVersion: z.int().min(0), results: z.array(ResultLine) }).exactOptional(),
 });
 export type Reading = z.infer<typeof Reading>;

@@ -120,10 +120,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   'finding-of-another-visit': fixed('That finding belongs to another visit.', nothingChanged),
   'link-to-itself': fixed("A finding can't lead to itself.", nothingChanged),
   'link-exists': fixed('These two are joined already.', nothingChanged),
-  issued: fixed(
-    'This finding stands in a report that was issued.',
-    'It stays as it is. Write a new one that takes its place.',
-  ),
+  issued: fixed('This stands in a report that was issued.', 'It stays as it is. Write a new one that takes its place.'),
   'photo-empty': fixed('The file is empty. Copy it from the phone again.', fileUntouched),
   'photo-not-an-image': (d) => ({
     happened: `${capital(photoReason(text(d, 'found', 'this')))} is not a photo. Offer a still picture.`,
@@ -160,6 +157,14 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     kept: nothingChanged,
   }),
   'token-spent': fixed('That file was offered before. Choose it once more.', fileUntouched),
+  'report-not-ready': (d) => ({
+    happened: `The report cannot be issued yet. Still missing: ${list(d, 'missing').join(' ')}`,
+    kept: 'No number was used. The draft stays as it is.',
+  }),
+  'report-nothing-changed': (d) => ({
+    happened: `Nothing has changed since report ${text(d, 'number', '')}, revision ${text(d, 'revision', '')}.`,
+    kept: 'That revision stands.',
+  }),
   'report-nothing-to-print': fixed('There is nothing to print yet: this visit has no finding and no entry.', ''),
   'report-typesetting-failed': (d) => ({
     happened: `The report could not be set: ${text(d, 'message', 'no reason given')}.`,

@@ -190,7 +190,10 @@ export interface Tables {
     instrument_id: string | null;
     taken_at_ms: number;
     results: string;
+    limits: string;
+    taken_over: string;
   };
+  remembered_limit: { id: string; machine_id: string; sheet: string; result: string; typed: string };
   proof: { id: string; finding_id: string; shot_id: string | null; reading_id: string | null };
   reading_shot: { id: string; reading_id: string; shot_id: string };
   report: {

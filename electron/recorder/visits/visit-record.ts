@@ -9,6 +9,7 @@ import { layoutsById, machineById, metersOf, ownerNow, rowToLayout, rowToMachine
 import { trueHours } from '../machines/true-hours.ts';
 import { calibrationsOf, marksOf } from '../marks/queries.ts';
 import { shotsOf } from '../photos/queries.ts';
+import { readingNow } from '../readings/compute-reading.ts';
 import { readingsOf } from '../readings/queries.ts';
 import { shopRow } from '../shop/queries.ts';
 import { rowToScopeItem, rowToVisit, scopeOf, visitById } from './queries.ts';
@@ -84,7 +85,9 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     findings: input.findings,
     links: input.links,
     proofs: input.proofs,
-    readings: input.readings,
+    readings: input.readings.map((reading) =>
+      readingNow(db, reading, { conditions: visit.conditions, volts: input.layout.volts }),
+    ),
     standing: standingOf(input),
   };
 };
