@@ -94,32 +94,53 @@ export function readField(id: string, spec: InputSpec, typed: string): ReadField
   return { value: { kind: 'list', values, off }, problems: asked };
 }
 
-/** Lines, semicolons and tabs part a pasted table; inside a row `/`, tabs, a comma with a space, or spaces. */
+/** Rows on lines or after semicolons; a list may stand on lines as well. */
 function splitRows(text: string, spec: Measured): string[][] {
-  const ofRow = (row: string) => splitRow(row, spec);
-  if (spec.kind === 'rows') return text.split(/[\n;]+/).flatMap((row) => (row.trim() === '' ? [] : [ofRow(row)]));
-  const rows = text.split(/[\n;]+/).flatMap((row) => (row.trim() === '' ? [] : ofRow(row)));
-  return [rows];
+  const lines = text.split(/[\n;]+/).filter((row) => row.trim() !== '');
+  const rows = withUnits(lines.map((row) => splitRow(row.trim(), spec)));
+  return spec.kind === 'rows' ? rows : [rows.flat()];
 }
 
-function splitRow(row: string, spec: Measured): string[] {
-  const text = row.trim();
+/** Numbers in a row stand apart by `/`, tabs, a comma with a space, or spaces. */
+function splitRow(text: string, spec: Measured): string[] {
   const whole = readNumber(text);
-  // One number with its unit, fractions of an inch among them: `7/16 in`. Without a unit `1/2` are two readings of a list.
-  if (whole !== null && (whole.unitText === '' ? !text.includes('/') : understood(whole.unitText, spec.unit)))
+  const fraction = text.includes('/');
+  // One number with its unit, a fraction of an inch among them: `7/16 in`. Without a unit `1/2` are two readings, and
+  // `445 440` are two as well where several are asked for, not 445 440.
+  const grouped = spec.kind !== 'number' && !fraction && /\d \d/.test(text);
+  const alone = whole !== null && !grouped && (whole.unitText === '' ? !fraction : isOneUnit(whole.unitText));
+  if (alone) {
     return [text];
-  const unitText = /^[-\d.,/\s\t±+]*?([^-\d.,/\s±+][^\t]*)$/.exec(text)?.[1]?.trim() ?? '';
-  const numbers = unitText === '' ? text : text.slice(0, text.length - unitText.length).trim();
-  if (/[^-\d.,/\s±+]/.test(numbers)) {
-    // Each number carries its own unit: `31 kPa / 30 kPa`.
-    return text.split(/\s*(?:\t|,\s|\s\/\s|\/)\s*/).filter((part) => part !== '');
   }
-  const parts = numbers.split(/\s*\/\s*|\t+|,\s+|\s+(?![±+])/).filter((part) => part !== '');
-  return parts.map((part) => (unitText === '' ? part : `${part} ${unitText}`));
+  return text
+    .replace(/\+\/-|\+-/g, '±')
+    .split(/\s*\/\s*(?=[-+]?[.,]?\d)|\t+|,\s+|(?<!±\s*)\s+(?=[-+]?[.,]?\d)/)
+    .filter((part) => part.trim() !== '');
 }
 
-const understood = (unitText: string, unit: string): boolean =>
-  unitText === unit || unitNamed(unitText) !== null || /\d/.test(unitText) === false;
+/** A unit may hold digits itself: `mm2`, `mm per 30 min`; what follows a number may also be the next number. */
+const isOneUnit = (text: string): boolean =>
+  !/\d/.test(text) ||
+  unitNamed(text) !== null ||
+  /^[^\d/].*(?:\/|\bper\b|\bin\b)\s*\d+\s*(?:s|min|h|seconds?|minutes?|hours?)$/i.test(text);
+
+/** A number without a unit has that of the next one that names it: `31/30/31 kPa`. */
+function withUnits(rows: readonly (readonly string[])[]): string[][] {
+  let unit = '';
+  return rows
+    .toReversed()
+    .map((row) =>
+      row
+        .toReversed()
+        .map((item) => {
+          const typed = readNumber(item)?.unitText ?? null;
+          if (typed !== null && typed !== '') unit = typed;
+          return typed === '' && unit !== '' ? `${item} ${unit}` : item;
+        })
+        .toReversed(),
+    )
+    .toReversed();
+}
 
 function readItem(text: string, spec: Measured): { value: number; off: number | null } | null {
   const known = unitNamed(spec.unit) !== null;
