@@ -10,6 +10,7 @@ import type { CallAs, Context } from '../context.ts';
 import { shotById } from '../photos/queries.ts';
 import { takeIntoVisit } from '../photos/run-import.ts';
 import { withTestPicture } from '../photos/test-picture.ts';
+import { fillSheet } from './fill-sheet.ts';
 import { timesOfVisit } from './times-of-visit.ts';
 
 type ScenarioVisit = Scenario['visits'][number];
@@ -219,20 +220,27 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
     }
   }
   const readingIds = new Map<string, string>();
+  const opened = await context.call('visit.get', { id: visitId });
+  const around = { conditions: opened.visit.conditions, volts: opened.layout.layout.volts };
   for (const reading of visit.readings ?? []) {
     const asText = (values: Record<string, string | number> = {}) =>
       Object.fromEntries(Object.entries(values).map(([id, value]) => [id, text(value)]));
-    const input = {
-      visitId,
-      sheet: reading.sheet,
-      at: reading.at,
-      inputs: asText(reading.inputs),
-      conditions: asText(reading.conditions),
-      remark: reading.remark ?? '',
-      results: reading.results.map(resultLine),
-    };
-    const recorded = await context.call('reading.record', input, at(times.readingAtMs(reading.id)));
-    readingIds.set(reading.id, recorded.id);
+    const head = { visitId, sheet: reading.sheet, at: reading.at, remark: reading.remark ?? '' };
+    const filled = fillSheet(reading, around);
+    const takenAt = at(times.readingAtMs(reading.id));
+    const { id } = filled
+      ? await context.call('reading.fill', { ...head, ...filled }, takenAt)
+      : await context.call(
+          'reading.record',
+          {
+            ...head,
+            inputs: asText(reading.inputs),
+            conditions: asText(reading.conditions),
+            results: reading.results.map(resultLine),
+          },
+          takenAt,
+        );
+    readingIds.set(reading.id, id);
   }
   const shots = visit.shots ?? [];
   await takeShots(applying, visit, visitId, shots);
