@@ -40,13 +40,17 @@ export function coverItems({ scope, findings, readings }: Looked): CoveredItem[]
   });
 }
 
-/** The coverage line's three figures. */
-export function coverage(looked: Looked): Coverage {
-  const states = coverItems(looked).map(({ state }) => state);
-  const count = (wanted: ScopeState) => states.filter((state) => state === wanted).length;
+/** The coverage line's three figures, of items that are computed already. */
+export function countCovered(items: readonly CoveredItem[]): Coverage {
+  const count = (wanted: ScopeState) => items.filter(({ state }) => state === wanted).length;
   return {
     examined: count('examined'),
     notExamined: count('not-examined'),
     notApplicable: count('not-applicable'),
   };
+}
+
+/** The coverage line's three figures. */
+export function coverage(looked: Looked): Coverage {
+  return countCovered(coverItems(looked));
 }

@@ -121,6 +121,19 @@ function parseQualifiers(text: string): Qualifiers {
   return qualifiers;
 }
 
+function readLocation(text: string): Location {
+  const trimmed = text.trim();
+  if (trimmed === '') throw new Malformed('the place is empty');
+  if (trimmed.length > longestText) throw new Malformed('the place is too long');
+  const [path = '', qualifiers, ...rest] = trimmed.split('@');
+  if (rest.length > 0) throw new Malformed("'@' stands in it twice");
+  return { path: parsePath(path), qualifiers: qualifiers === undefined ? {} : parseQualifiers(qualifiers) };
+}
+
+/** Places already read: a shop's machines name the same few hundred again and again. A location is never changed. */
+const known = new Map<string, Location>();
+const mostKnown = 10_000;
+
 /**
  * Reads a place of the location grammar.
  *
@@ -130,13 +143,13 @@ function parseQualifiers(text: string): Qualifiers {
  * Source: the handbook's compact location grammar (2.3).
  */
 export function parseLocation(text: string): Location {
+  const there = known.get(text);
+  if (there !== undefined) return there;
   try {
-    const trimmed = text.trim();
-    if (trimmed === '') throw new Malformed('the place is empty');
-    if (trimmed.length > longestText) throw new Malformed('the place is too long');
-    const [path = '', qualifiers, ...rest] = trimmed.split('@');
-    if (rest.length > 0) throw new Malformed("'@' stands in it twice");
-    return { path: parsePath(path), qualifiers: qualifiers === undefined ? {} : parseQualifiers(qualifiers) };
+    const location = readLocation(text);
+    if (known.size >= mostKnown) known.clear();
+    known.set(text, location);
+    return location;
   } catch (error) {
     if (error instanceof Malformed)
       throw new AppError('location-malformed', { text, reason: error.message }, { cause: error });

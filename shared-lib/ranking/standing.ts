@@ -1,5 +1,5 @@
 import type { Standing, StandingLine } from '../contract/standing.ts';
-import { coverage, coverItems } from '../coverage/coverage.ts';
+import { countCovered, coverItems } from '../coverage/coverage.ts';
 import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
 import type { Layout } from '../model/layout.ts';
 import type { Reading } from '../model/reading.ts';
@@ -86,6 +86,7 @@ export function standingOf(input: StandingInput): Standing {
     };
   });
 
+  const covered = coverItems(input);
   return {
     lines,
     unranked: findings
@@ -97,13 +98,13 @@ export function standingOf(input: StandingInput): Standing {
         title: titleOf(finding, layout, units),
         state: finding.kind === 'observation' ? 'observation' : finding.state,
       })),
-    notLookedAt: coverItems(input)
+    notLookedAt: covered
       .filter(({ state }) => state === 'not-examined')
       .map(({ item }) => ({
         path: item.path,
         spoken: speakComponent(item.path, layout),
         because: item.notExaminedBecause,
       })),
-    coverage: coverage(input),
+    coverage: countCovered(covered),
   };
 }

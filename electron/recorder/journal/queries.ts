@@ -59,11 +59,18 @@ export const entriesOfVisit = (db: ReadableDb, visitId: string) =>
 export const entriesFrom = (db: ReadableDb, seq: number, count: number) =>
   db.all(build.selectFrom('journal').selectAll().where('seq', '>', seq).orderBy('seq').limit(count));
 
+/** When each machine was last written of: by its newest entry, so that a long journal is not read through. */
 export const lastTouchOfMachines = (db: ReadableDb) =>
   db.all(
     build
-      .selectFrom('journal')
-      .select(({ fn }) => ['machine_id', fn.max<number>('at_ms').as('at_ms')])
-      .where('machine_id', 'is not', null)
-      .groupBy('machine_id'),
+      .selectFrom('machine')
+      .select(({ selectFrom }) => [
+        'machine.id as machine_id',
+        selectFrom('journal')
+          .select('journal.at_ms')
+          .whereRef('journal.machine_id', '=', 'machine.id')
+          .orderBy('journal.seq', 'desc')
+          .limit(1)
+          .as('at_ms'),
+      ]),
   );

@@ -37,11 +37,24 @@ export const rowToMeter = (row: Tables['meter']): Meter => ({
   dead: row.dead === 1,
 });
 
+/** One object for one text, so that what is computed from a layout and kept beside it is found again. */
+const layouts = new Map<string, Layout>();
+const mostLayouts = 2_000;
+
+const layoutOf = (text: string): Layout => {
+  const there = layouts.get(text);
+  if (there) return there;
+  const layout = Layout.parse(JSON.parse(text));
+  if (layouts.size >= mostLayouts) layouts.clear();
+  layouts.set(text, layout);
+  return layout;
+};
+
 export const rowToLayout = (row: Tables['layout']): LayoutVersion => ({
   id: row.id,
   machineId: row.machine_id,
   version: row.version,
-  layout: Layout.parse(JSON.parse(row.layout)),
+  layout: layoutOf(row.layout),
 });
 
 export const rowToFittedPart = (row: Tables['fitted_part']): FittedPart => ({
