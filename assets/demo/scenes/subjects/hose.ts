@@ -152,7 +152,7 @@ export function scene(wet: boolean): Scene {
     name: wet ? 'hose-wet' : 'hose-rubbed',
     what: wet ? 'The same hose five months later: oil at the chafe, a drop hangs.' : 'Boom hose, left, rubbed through its cover to the wire by the edge of a bracket.',
     view: wet
-      ? { width: 1200, height: 900, focal: 1.5, eye: [-34, -46, 232], target: [3, -17, 12], up: [0, 1, 0], rollDegrees: 2.4 }
+      ? { width: 1340, height: 1005, focal: 1.5, eye: [-34, -46, 232], target: [3, -17, 12], up: [0, 1, 0], rollDegrees: 2.4 }
       : { width: 1480, height: 1110, focal: 1.45, eye: [30, -26, 236], target: [0, -14, 12], up: [0, 1, 0], rollDegrees: -1.6 },
     seed: wet ? 2011 : 2003,
     apertureMm: 1.5, focusMm: wet ? 208 : 206, nearMm: 120, farMm: 800,
