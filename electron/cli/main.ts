@@ -5,11 +5,13 @@ import { addCheck } from './commands/check.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExtract } from './commands/extract.ts';
 import { addImport } from './commands/import.ts';
+import { addIssue, addVerify } from './commands/issue.ts';
 import { addList } from './commands/list.ts';
 import { addReport } from './commands/report.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addSheets } from './commands/sheets.ts';
 import { addStanding } from './commands/standing.ts';
+import { addTrace } from './commands/trace.ts';
 import { exitCodes } from './exit-codes.ts';
 
 const program = new Command('wm')
@@ -25,12 +27,15 @@ for (const add of [
   addList,
   addImport,
   addReport,
+  addIssue,
+  addVerify,
   addStanding,
   addApply,
   addCheck,
   addBackup,
   addRestore,
   addExtract,
+  addTrace,
   addSheets,
   addSheet,
 ])

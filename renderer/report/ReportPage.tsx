@@ -8,8 +8,10 @@ import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
 import { countWords } from '../ui/words.ts';
+import { IssueRow } from './IssueRow.tsx';
 import { ReportLeaf } from './ReportLeaf.tsx';
 import styles from './ReportPage.module.css';
+import { VerifyDrop } from './VerifyDrop.tsx';
 
 /** The real pages, beside the list of what is missing; a line of the list jumps to where it is mended. */
 export function ReportPage({ record }: { readonly record: VisitRecord }) {
@@ -37,7 +39,9 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
           {preview.data !== undefined && ` ${countWords(preview.data.pages.length, 'page')}.`}
         </p>
         <PrintRow record={record} />
+        <IssueRow record={record} />
         {preview.data !== undefined && <Gaps record={record} gaps={preview.data.missing} />}
+        <VerifyDrop />
       </aside>
     </div>
   );

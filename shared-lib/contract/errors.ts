@@ -7,6 +7,7 @@ export const errorCodes = [
   'recorder-stopped',
   'folder-held', // details.holder, details.since
   'folder-read-only', // opened beside its holder
+  'folder-older', // details.found, details.known: read-only, so not brought up to date
   'folder-newer', // details.found, details.known
   'folder-damaged', // details.what
   'folder-unwritable', // details.reason
@@ -39,6 +40,8 @@ export const errorCodes = [
   'photo-is-folder',
   'photo-paste-too-large', // details.most
   'token-spent',
+  'report-not-ready', // details.missing: string[]
+  'report-nothing-changed', // details.number, details.revision
   'report-nothing-to-print',
   'report-typesetting-failed', // details.message
   'file-unwritable', // details.path, details.reason

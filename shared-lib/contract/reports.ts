@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { query } from './operation.ts';
+import { change, query } from './operation.ts';
 
 export interface ReportPreview {
   /** One SVG per page, from the very document that prints. */
@@ -13,6 +13,25 @@ export interface ReportGap {
   readonly at: { readonly place: 'visit' | 'finding' | 'shot' | 'machine' | 'shop' | 'scope'; readonly id: string };
 }
 
+/** One issued revision. Its record is frozen; a correction is the next revision. */
+export interface IssuedReport {
+  readonly id: string;
+  readonly number: number;
+  readonly revision: number;
+  readonly issuedAtMs: number;
+  /** SHA-256 of the sealed PDF. */
+  readonly pdfDigest: string;
+}
+
+/** What a PDF's seal says, and which revision it is. */
+export interface VerifiedReport {
+  readonly state: 'genuine' | 'altered' | "another shop's" | 'not signed';
+  readonly number: number | null;
+  readonly revision: number | null;
+  /** A later revision of the same report that this shop has issued; null where there is none, or it is not ours. */
+  readonly replacedBy: number | null;
+}
+
 export const Paper = z.enum(['a4', 'us-letter']);
 
 export const reportOperations = {
@@ -21,4 +40,15 @@ export const reportOperations = {
   'report.print': query<{ path: string; pages: number; digest: string }>()(
     z.strictObject({ visitId: z.string(), token: z.string(), paper: Paper.optional() }),
   ),
+  /** Issued revisions of a visit, first to last. */
+  'report.issued': query<IssuedReport[]>()(z.strictObject({ visitId: z.string() })),
+  /**
+   * Freezes the record, numbers and seals the report, keeps it with the data and writes it where the token says. Refused
+   * with the list of what is missing.
+   */
+  'report.issue': change<IssuedReport & { path: string; pages: number }>()(
+    z.strictObject({ visitId: z.string(), token: z.string(), paper: Paper.optional() }),
+  ),
+  /** Any PDF, named by a token: is it one of ours, untouched? */
+  'report.verify': query<VerifiedReport>()(z.strictObject({ token: z.string() })),
 };

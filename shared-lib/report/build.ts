@@ -1,6 +1,7 @@
 import { reportWords } from '../wording/report.ts';
 import { contextOf } from './context.ts';
 import { dayOf, sayIsoDay } from './dates.ts';
+import { markOf } from './mark-of.ts';
 import type { Report } from './model.ts';
 import { printable } from './printable-text.ts';
 import { canonicalRecord, recordFileName } from './record.ts';
@@ -19,7 +20,8 @@ function shortDigest(hex: string): string {
 }
 
 /**
- * A draft condition report, assembled from the record. It consumes no number and says on every page what it is.
+ * A condition report, assembled from the record. A draft consumes no number and says on every page what it is; an issued
+ * one carries its number and revision there.
  *
  * @param digestOf  hex SHA-256 of a text's UTF-8 bytes
  */
@@ -28,16 +30,17 @@ export function buildReport(source: ReportSource, digestOf: (text: string) => st
   const { record, shop } = source;
   const json = canonicalRecord(source);
   const machine = [record.machine.kind, record.machine.serial].filter((each) => each.trim() !== '').join(' ');
+  const mark = markOf(source);
   const named = machine.charAt(0).toUpperCase() + machine.slice(1);
   const report: Omit<Report, 'record'> = {
     language: 'en',
-    title: `${reportWords.heading}: ${named}, ${sayIsoDay(record.visit.date)} (${reportWords.draftMark.toLowerCase()})`,
+    title: `${reportWords.heading}: ${named}, ${sayIsoDay(record.visit.date)} (${mark.charAt(0).toLowerCase()}${mark.slice(1)})`,
     author: context.mechanic?.name || shop.name || 'Witness Mark',
     subject: `${reportWords.heading} of one machine with its record attached`,
     date: dayOf(source.nowMs, source.zoneOffsetMin),
     runningHead: `${shortened(named, 80)}, ${sayIsoDay(record.visit.date)}`,
-    draftMark: reportWords.draftMark,
-    footLeft: reportWords.draftFoot,
+    draftMark: source.issue === undefined ? mark : null,
+    footLeft: source.issue === undefined ? reportWords.draftFoot : mark,
     footMiddle: `record ${shortDigest(digestOf(json))}`,
     footRight: reportWords.footRight,
     sections: sections.flatMap((section) => section(context) ?? []),

@@ -20,11 +20,20 @@ function wellFormed(value: unknown): unknown {
  *
  * Source: RFC 8785 (JSON Canonicalization Scheme).
  */
-export function canonicalRecord({ record, shop, people, nowMs, zoneOffsetMin, programVersion }: ReportSource): string {
+export function canonicalRecord({
+  record,
+  shop,
+  people,
+  nowMs,
+  zoneOffsetMin,
+  programVersion,
+  issue,
+}: ReportSource): string {
   const canonical = canonicalize(
     wellFormed({
       format: recordFormat,
       madeAtMs: nowMs,
+      ...(issue === undefined ? {} : { issue: { number: issue.number, revision: issue.revision } }),
       zoneOffsetMin,
       program: { name: 'Witness Mark', version: programVersion },
       shop,

@@ -67,6 +67,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     'The data folder was opened for reading only, beside the program that works in it.',
     nothingChanged,
   ),
+  'folder-older': fixed(
+    'The data folder was written by an older version.',
+    'Open it once for writing: it is copied, then brought up to date.',
+  ),
   'folder-newer': (d) => ({
     happened: `The data folder was written by a newer version (${text(d, 'found', 'unknown')}; this one knows ${text(d, 'known', 'less')}).`,
     kept: 'It was not opened and not changed.',

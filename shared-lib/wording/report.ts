@@ -28,6 +28,7 @@ export const reportWords = {
   heading: 'Condition report',
   draftMark: 'Draft, not issued',
   draftFoot: 'Draft, not issued. No report number.',
+  issued: 'Report {number}, revision {revision}',
   footRight: 'page {page} of {pages}',
   photoMissing: 'This photo is not in the store of the program.',
   noPhoto: 'No photo shows this.',

@@ -49,7 +49,10 @@ export const openForReading = (dataFolder: string): Database.Database => {
     const sqlite = new Database(databaseFile(dataFolder), { readonly: true, fileMustExist: true });
     const found = schemaVersion(sqlite);
     const known = readMigrations().length;
-    if (found > known) throw new AppError('folder-newer', { found, known });
+    if (found !== known) {
+      sqlite.close();
+      throw new AppError(found > known ? 'folder-newer' : 'folder-older', { found, known });
+    }
     return sqlite;
   } catch (cause) {
     throw cause instanceof AppError ? cause : refused(cause);

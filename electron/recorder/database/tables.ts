@@ -239,5 +239,5 @@ export type RecordTable = Exclude<TableName, 'journal' | 'search_document'>;
 /** The column that names a row. */
 export const keyColumn = (table: RecordTable): 'id' | 'digest' => (table === 'original' ? 'digest' : 'id');
 
-/** Personal rows: the journal holds their digests only. */
-export const personalTables: ReadonlySet<RecordTable> = new Set(['owner']);
+/** Personal rows: the journal holds their digests only. An issued report's frozen record names its owner too. */
+export const personalTables: ReadonlySet<RecordTable> = new Set(['owner', 'report']);

@@ -1,12 +1,21 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Context, Handlers } from '../context.ts';
-import { entriesOfVisit } from './queries.ts';
+import { issuedOf } from '../reports/queries.ts';
+import { entriesOfStep, entriesOfVisit } from './queries.ts';
 import { reverseStep, stacksOf, undoState } from './undo.ts';
+
+/** What stands in an issued report is superseded or corrected by a new revision, never taken back. */
+const refuseIssued = ({ db }: Context, visitId: string, stepId: string): void => {
+  const writtenAtMs = entriesOfStep(db, stepId)[0]?.at_ms ?? 0;
+  const issued = issuedOf(db, visitId).at(-1);
+  if (issued && issued.issued_at_ms >= writtenAtMs) throw new AppError('issued', { number: issued.number });
+};
 
 const takeBack = (context: Context, visitId: string, which: 'undo' | 'redo') => {
   const { db, caller } = context;
   const step = stacksOf(db, caller.windowId, visitId)[which].at(-1);
   if (!step) throw new AppError(which === 'undo' ? 'nothing-to-undo' : 'nothing-to-redo', {});
+  refuseIssued(context, visitId, step.stepId);
   context.mutate((writer) => reverseStep(db, writer, step.stepId), { reverses: step.stepId });
   return { done: step.operation, ...undoState(db, caller.windowId, visitId) };
 };

@@ -2,8 +2,11 @@ import { createHash } from 'node:crypto';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
 import type { Context, Handlers } from '../context.ts';
 import { rowToShop, shopRow } from '../shop/queries.ts';
+import { issueReport } from './issue.ts';
+import { issuedOf, rowToIssued } from './queries.ts';
 import { photoFilesFor, reportOfVisit } from './report-of-visit.ts';
 import { Typesetter } from './typeset.ts';
+import { verifyReport } from './verify.ts';
 import { writeWholeFile } from './write-file.ts';
 
 /** The typesetter of this data folder, opened at the first report and kept warm. */
@@ -31,4 +34,10 @@ export const reportHandlers: Handlers = {
       return { path, pages, digest: createHash('sha256').update(pdf).digest('hex') };
     },
   },
+  'report.issued': { read: ({ db }, { visitId }) => issuedOf(db, visitId).map(rowToIssued) },
+  'report.issue': {
+    outside: (context, { visitId, token, paper }) =>
+      issueReport(context, typesetterOf(context), { visitId, path: context.tokens.spend(token, 'write'), paper }),
+  },
+  'report.verify': { read: (context, { token }) => verifyReport(context, context.tokens.spend(token, 'read')) },
 };

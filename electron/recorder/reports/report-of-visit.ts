@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { buildReport } from '../../../shared-lib/report/build.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
+import type { Issue } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
 import { photosOf } from '../photos/photo-service.ts';
 import { originalByDigest } from '../photos/queries.ts';
@@ -23,8 +24,12 @@ export interface VisitReport {
   readonly report: Report;
 }
 
-/** The report of a visit as it stands now. @throws AppError 'not-found' */
-export const reportOfVisit = ({ db, clock }: Pick<Context, 'db' | 'clock'>, visitId: string): VisitReport => {
+/** The report of a visit as it stands now: a draft, unless it is being issued. @throws AppError 'not-found' */
+export const reportOfVisit = (
+  { db, clock }: Pick<Context, 'db' | 'clock'>,
+  visitId: string,
+  issue?: Issue,
+): VisitReport => {
   const record = visitRecord(db, visitId);
   const shop = rowToShop(shopRow(db));
   const report = buildReport(
@@ -35,6 +40,7 @@ export const reportOfVisit = ({ db, clock }: Pick<Context, 'db' | 'clock'>, visi
       nowMs: clock(),
       zoneOffsetMin: zoneMinutes(shop.timeZone),
       programVersion,
+      issue,
     },
     sha256,
   );

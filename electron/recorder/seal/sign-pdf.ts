@@ -34,7 +34,8 @@ export const signPdf = async (
     location: plainLetters(words.place),
     signingTime,
     signatureLength,
-    appName: 'Witness Mark',
+    // A PDF name: a space in it is written as its number.
+    appName: 'Witness#20Mark',
   });
   const signed = await new SignPdf().sign(prepared, new P12Signer(key.p12, { passphrase }), signingTime);
   return new Uint8Array(signed);

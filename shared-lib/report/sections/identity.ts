@@ -3,6 +3,7 @@ import { disclaimer, reportWords } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
 import { sayIsoDay, sayMoment, sayZone } from '../dates.ts';
 import { sayHours } from '../hours.ts';
+import { markOf } from '../mark-of.ts';
 import type { IdentitySection, ReportRow } from '../model.ts';
 
 const row = (label: string, ...paragraphs: readonly string[]): ReportRow[] => {
@@ -13,19 +14,26 @@ const row = (label: string, ...paragraphs: readonly string[]): ReportRow[] => {
 const joined = (...parts: readonly (string | undefined)[]): string =>
   parts.filter((part): part is string => part !== undefined && part.trim() !== '').join(', ');
 
+/** What it is called and when it was made; a correction says which revision it replaces. */
+function reportLine({ issue, nowMs, zoneOffsetMin }: ReportContext): string {
+  const written = `${sayMoment({ atMs: nowMs, zoneOffsetMin })} (${sayZone(zoneOffsetMin)})`;
+  if (issue === undefined)
+    return `${reportWords.draftMark}: it has no number and no date of issue. Written ${written}.`;
+  const replaces = issue.revision > 1 ? ` It replaces revision ${issue.revision - 1}.` : '';
+  return `${markOf({ issue })}, issued ${written}.${replaces}`;
+}
+
 /** Who, what, when, by which conventions. Elements follow ISO/IEC 17020 clause 7.4, as far as a draft has them. */
 export function identity(context: ReportContext): IdentitySection {
-  const { record, shop, mechanic, nowMs, zoneOffsetMin, programVersion } = context;
+  const { record, shop, mechanic, zoneOffsetMin, programVersion } = context;
   const { machine, owner, visit } = record;
   return {
     kind: 'identity',
     heading: 'What this report is',
     disclaimer,
     rows: [
-      ...row(
-        'Report',
-        `${reportWords.draftMark}: it has no number and no date of issue. Written ${sayMoment({ atMs: nowMs, zoneOffsetMin })} (${sayZone(zoneOffsetMin)}).`,
-      ),
+      ...row('Report', reportLine(context)),
+      ...row('Changed since the revision before', ...(context.issue?.changes ?? [])),
       ...row('Inspected', sayIsoDay(visit.date)),
       ...row(
         'By',

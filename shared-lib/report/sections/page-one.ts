@@ -4,6 +4,7 @@ import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import { sayIsoDay } from '../dates.ts';
 import { sayHours } from '../hours.ts';
+import { markOf } from '../mark-of.ts';
 import type { PageOneItem, PageOneSection, ReportRow } from '../model.ts';
 import { reportPhoto } from '../photos/report-photo.ts';
 import { asPart, asSentence, counted, listed, shortened } from '../sentence.ts';
@@ -47,11 +48,11 @@ function plateOf({ record, shop }: ReportContext): PageOneSection['plate'] {
   };
 }
 
-function headLines({ record, shop, mechanic }: ReportContext): string[] {
+function headLines({ record, shop, mechanic, ...source }: ReportContext): string[] {
   const owner = record.owner === null ? '' : `, for ${shortened(record.owner.name, 60)}`;
   const trade = mechanic?.trade ? `, ${mechanic.trade}` : '';
   return [
-    reportWords.draftMark,
+    markOf(source),
     `${sayIsoDay(record.visit.date)}${owner}`,
     shortened(
       [shop.name, shop.address.replaceAll(/\s*\n\s*/g, ', ')].filter((each) => each.trim() !== '').join(', '),

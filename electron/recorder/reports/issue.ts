@@ -1,0 +1,92 @@
+import { createHash } from 'node:crypto';
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { IssuedReport } from '../../../shared-lib/contract/reports.ts';
+import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
+import { changesSince } from '../../../shared-lib/report/changes-since.ts';
+import { reportGaps } from '../../../shared-lib/report/gaps.ts';
+import { requiredForIssue } from '../../../shared-lib/report/required.ts';
+import type { Issue } from '../../../shared-lib/report/source.ts';
+import type { Context } from '../context.ts';
+import { shopKey } from '../seal/shop-key.ts';
+import { signPdf } from '../seal/sign-pdf.ts';
+import { rowToShop, shopRow } from '../shop/queries.ts';
+import { highestNumber, issuedOf, rowToIssued } from './queries.ts';
+import { photoFilesFor, reportOfVisit } from './report-of-visit.ts';
+import type { Typesetter } from './typeset.ts';
+import { writeWholeFile } from './write-file.ts';
+
+interface IssueInput {
+  readonly visitId: string;
+  readonly path: string;
+  readonly paper: 'a4' | 'us-letter' | undefined;
+}
+
+const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+/** Where the sealed PDFs of a data folder lie, so that what was handed over can be handed over again. */
+export const issuedFile = (
+  dataFolder: string,
+  { number, revision }: Pick<IssuedReport, 'number' | 'revision'>,
+): string => join(dataFolder, 'issued', `report ${number}, revision ${revision}.pdf`);
+
+const nextIssue = ({ db }: Context, visitId: string, now: VisitRecord): Issue => {
+  const last = issuedOf(db, visitId).at(-1);
+  if (!last) return { number: highestNumber(db) + 1, revision: 1, changes: [] };
+  const before = (JSON.parse(last.record) as { record: VisitRecord }).record;
+  const changes = changesSince(before, now);
+  if (changes.length === 0)
+    throw new AppError('report-nothing-changed', { number: last.number, revision: last.revision });
+  return { number: last.number, revision: last.revision + 1, changes };
+};
+
+/**
+ * Issues a visit's report: frozen, numbered, typeset, sealed, kept, and written where it is wanted. The row is the last
+ * thing written: a number is used only by a report that exists.
+ *
+ * @throws AppError 'report-not-ready' with what is missing, 'report-nothing-changed', 'report-typesetting-failed', 'file-unwritable'
+ */
+export const issueReport = async (
+  context: Context,
+  typesetter: Typesetter,
+  { visitId, path, paper }: IssueInput,
+): Promise<IssuedReport & { path: string; pages: number }> => {
+  const { db, dataFolder, clock } = context;
+  const shop = rowToShop(shopRow(db));
+  const draft = reportOfVisit(context, visitId);
+  const missing = requiredForIssue(reportGaps(draft.record, shop)).map(({ what }) => what);
+  if (missing.length > 0) throw new AppError('report-not-ready', { missing });
+  const issue = nextIssue(context, visitId, draft.record);
+  const { report } = reportOfVisit(context, visitId, issue);
+  const photoFiles = await photoFilesFor(context, report);
+  const { pdf, pages } = await typesetter.typeset(report, { paper: paper ?? shop.paper, photoFiles });
+  const key = await shopKey(dataFolder, { shopName: shop.name, atMs: clock() });
+  const issuedAtMs = clock();
+  const sealed = await signPdf(pdf, key, {
+    shopName: shop.name,
+    place: shop.address,
+    contact: shop.phone,
+    reason: `Report ${issue.number}, revision ${issue.revision}`,
+    atMs: issuedAtMs,
+  });
+  await mkdir(join(dataFolder, 'issued'), { recursive: true });
+  await writeWholeFile(issuedFile(dataFolder, issue), sealed);
+  await writeWholeFile(path, sealed);
+  const row = {
+    id: context.newId(),
+    visit_id: visitId,
+    number: issue.number,
+    revision: issue.revision,
+    issued_at_ms: issuedAtMs,
+    record: report.record.json,
+    record_digest: sha256(report.record.json),
+    pdf_digest: sha256(sealed),
+  };
+  context.mutate((writer) => {
+    writer.about({ visitId, machineId: draft.record.machine.id });
+    // Two windows that issue at once: the second one's number is taken by the time it is here.
+    writer.insert('report', row);
+  });
+  return { ...rowToIssued(row), path, pages };
+};
