@@ -1,0 +1,43 @@
+import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
+import type { XY } from '../../../shared-lib/geometry/spaces.ts';
+import type { Trace, TraceRequest } from '../../../shared-lib/tracing/trace.ts';
+
+/** What the recorder asks of a measuring child. */
+export type MeasuringJob = { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest };
+
+export interface TraceAnswer {
+  readonly kind: 'trace';
+  readonly trace: Trace;
+  readonly photo: { readonly width: number; readonly height: number };
+  /** Time for the tracing alone, without opening the photo. */
+  readonly tracingMs: number;
+}
+
+export type MeasuringAnswer = TraceAnswer;
+export type FromMeasuringChild =
+  | { readonly ok: true; readonly answer: MeasuringAnswer }
+  | { readonly ok: false; readonly error: WireError }
+  /** A bug; the text is for the log. */
+  | { readonly ok: false; readonly fault: string };
+
+/** Thrown inside the child; becomes an AppError outside. */
+export class MeasuringRefusal extends Error {
+  readonly code: ErrorCode;
+  readonly details: Readonly<Record<string, unknown>>;
+  constructor(code: ErrorCode, details: Readonly<Record<string, unknown>> = {}) {
+    super(code);
+    this.code = code;
+    this.details = details;
+  }
+}
+
+/** @throws MeasuringRefusal 'point-outside-photo' for a click off the picture, or one that is no number */
+export const checkInside = (
+  points: readonly XY[],
+  photo: { readonly width: number; readonly height: number },
+): void => {
+  for (const { x, y } of points) {
+    if (x >= -0.5 && y >= -0.5 && x <= photo.width - 0.5 && y <= photo.height - 0.5) continue;
+    throw new MeasuringRefusal('point-outside-photo', { x, y, ...photo });
+  }
+};
