@@ -104,7 +104,7 @@ export function computeSheet(sheet: Sheet, input: SheetInput): SheetOutcome {
   const run = (with_: Fields): Computed => sheet.compute(readInputs(with_, at));
   const computed = run(fields);
   const lines = computed.lines.filter(isUsable);
-  const off = propagate(fields, lines, run);
+  const off = sheet.ownUncertainty === true ? [] : propagate(fields, lines, run);
   const typedLimits = readLimits(sheet, input.limits ?? {});
   const finish = finisher(sheet, typedLimits.limits, computed.void ?? null);
   const results = [

@@ -153,6 +153,8 @@ export interface Description<
   /** Ids of the cautions that stand before it at the bench. */
   readonly cautions: readonly string[];
   readonly shown: HowShown;
+  /** It works out itself what its lines can be off by, where moving one number at a time would cost too much. */
+  readonly ownUncertainty?: true;
 }
 
 export interface Sheet extends Description {

@@ -34,7 +34,7 @@ export const flatness = sheet(
           formula: 'highest less lowest distance from the least-squares plane',
         },
         // Of the points that hold the zone the weights of each plane sum to one, so their squares sum to two at most.
-        ...(off === null ? {} : { uncertainty: { value: off * Math.SQRT2, from: 'what each height can be off by' } }),
+        ...said(off, Math.SQRT2),
       });
       const steepest = points === null ? null : steepestStep(points, zone);
       if (steepest !== null) lines.push({ of: 'steepest in 100 mm', value: steepest });
@@ -49,9 +49,9 @@ export const flatness = sheet(
     }
     const straightedge = given.list('straightedge');
     const overall = straightedge === null ? null : Math.max(...straightedge);
-    if (overall !== null) lines.push({ of: 'overall', value: overall });
+    if (overall !== null) lines.push({ of: 'overall', value: overall, ...said(given.uncertainty('straightedge'), 1) });
     const local = given.list('local');
-    if (local !== null) lines.push({ of: 'local', value: Math.max(...local) });
+    if (local !== null) lines.push({ of: 'local', value: Math.max(...local), ...said(given.uncertainty('local'), 1) });
     const thickness = given.number('thickness');
     const flat = zone?.width ?? overall;
     if (thickness !== null && flat !== null) {
@@ -92,6 +92,10 @@ export const flatness = sheet(
     return problems;
   },
 );
+
+/** What was typed with ±, as far as it moves the line. */
+const said = (off: number | null, times: number) =>
+  off === null ? {} : { uncertainty: { value: off * times, from: 'what each reading can be off by' } };
 
 /** The largest slope between points within reach of a straightedge of 150 mm, as a height in 100 mm. */
 function steepestStep(points: readonly Vector[], { heights }: MinimumZone): number | null {

@@ -37,16 +37,17 @@ export function convexHull(points: readonly Vector[], tolerance: number): readon
   };
   const [a, b, c, d] = start;
   let faces: Face[] = [face(a, b, c), face(a, b, d), face(a, c, d), face(b, c, d)];
-  for (const [index, point] of points.entries()) {
-    if (start.includes(index)) continue;
+  for (const index of scattered(points.length)) {
+    const point = points[index];
+    if (point === undefined || start.includes(index)) continue;
     const seen = faces.filter(({ normal, offset }) => dot(normal, point) - offset > tolerance);
     if (seen.length === 0) continue;
-    const edges = new Map<string, readonly [number, number]>();
+    const edges = new Map<number, readonly [number, number]>();
     for (const { corners } of seen) {
       for (const [from, to] of edgesOf(corners)) {
-        const back = `${to} ${from}`;
+        const back = to * points.length + from;
         if (edges.has(back)) edges.delete(back);
-        else edges.set(`${from} ${to}`, [from, to]);
+        else edges.set(from * points.length + to, [from, to]);
       }
     }
     const hidden = new Set(seen);
@@ -61,6 +62,12 @@ export const edgesOf = ([a, b, c]: Face['corners']): readonly (readonly [number,
   [b, c],
   [c, a],
 ];
+
+/** All indices, neighbours far apart in time: a grid added row by row would build and drop far more triangles. */
+const scattered = (count: number): readonly number[] => {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  return Array.from({ length: count }, (_, index) => index).sort((a, b) => ((a * golden) % 1) - ((b * golden) % 1));
+};
 
 /** Four points that span space: the widest pair, the point furthest from their line, the point furthest from the plane. */
 function firstTetrahedron(

@@ -87,4 +87,5 @@ export const flatnessSheet = describeSheet({
   },
   cautions: ['CAU-25'],
   shown: 'surface',
+  ownUncertainty: true,
 });
