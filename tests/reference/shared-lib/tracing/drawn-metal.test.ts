@@ -21,8 +21,8 @@ test.each(surfaces)(
       });
       const exact = traceLine(grey, { points: [first, last] });
       const rough = traceLine(grey, { points: [shake(first), shake(last)] });
-      expect(lineDistance(truth, exact.centre).meanPx, `seed ${seed}, exact`).toBeLessThan(1);
-      expect(lineDistance(truth, rough.centre).meanPx, `seed ${seed}, rough`).toBeLessThan(1.2);
+      expect(lineDistance(truth, exact.centre).meanPx, `seed ${seed}, exact`).toBeLessThan(2);
+      expect(lineDistance(truth, rough.centre).meanPx, `seed ${seed}, rough`).toBeLessThan(2);
       expect(Math.abs(exact.lengthPx / lengthOf(truth) - 1), `seed ${seed}, length`).toBeLessThan(0.06);
     }
   },
