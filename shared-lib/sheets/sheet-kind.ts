@@ -1,3 +1,4 @@
+import type { DefectId } from '../defects/index.ts';
 import type { Edges, Limit } from '../verdict/limit.ts';
 import type { ReadInputs } from './read-inputs.ts';
 
@@ -66,8 +67,12 @@ export interface ResultSpec {
   readonly main?: true;
   /** Looks for a thing instead of measuring: shown, or not found by this test. */
   readonly looksFor?: true;
-  /** For a result taken over as typed, without its inputs (a machine shop's paper). */
+  /** The default it is held against, also where it is taken over as typed (a machine shop's paper). */
   readonly usualLimit?: Limit;
+  /** For people, where the default follows from what is typed: `0.8 of the system’s voltage at least`. */
+  readonly usualLimitRule?: string;
+  /** The finding to offer when it is beyond its limit or shown; it is never made without being asked for. */
+  readonly suggests?: DefectId;
 }
 export type ResultSpecs = Readonly<Record<string, ResultSpec>>;
 

@@ -36,6 +36,8 @@ const showSheet = (sheet: Sheet) => ({
     formula: spec.formula,
     from: spec.from ?? null,
     usualLimit: showLimit(spec.usualLimit),
+    usualLimitRule: spec.usualLimitRule ?? null,
+    suggests: spec.suggests ?? null,
     usualUncertainty: spec.fallback ?? null,
     looksFor: spec.looksFor === true,
     needs: spec.needs,

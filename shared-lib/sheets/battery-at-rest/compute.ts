@@ -37,6 +37,16 @@ export const batteryAtRest = sheet(
     if (gravity !== null) {
       const corrected = temperatureC === null ? gravity : gravity.map((each) => gravityAt80F(each, temperatureC));
       const lowest = Math.min(...corrected);
+      if (temperatureC !== null) {
+        lines.push({
+          of: 'gravity at 80 °F',
+          value: corrected,
+          crossCheck: {
+            value: gravity.map((each) => each + 0.0007 * (temperatureC - 25)),
+            formula: 'gravity + 0.0007 for each kelvin over 25 °C',
+          },
+        });
+      }
       lines.push(
         { of: 'charge by gravity', value: lookUp(chargeByGravity, lowest) },
         { of: 'spread between cells', value: Math.max(...gravity) - lowest0(gravity) },

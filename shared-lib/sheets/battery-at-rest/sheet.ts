@@ -38,6 +38,7 @@ export const batteryAtRestSheet = describeSheet({
   },
   results: {
     charge: {
+      suggests: 'lowout',
       unit: '%',
       formula: 'charge by the voltage at rest, straight lines between the rows of the table',
       from: 'state-of-charge table for flooded batteries at 80 °F (27 °C), in wide public use',
@@ -53,7 +54,14 @@ export const batteryAtRestSheet = describeSheet({
       needs: ['gravity'],
       usualLimit: charge,
     },
+    'gravity at 80 °F': {
+      unit: '',
+      formula: 'gravity + 0.004 for each 10 °F over 80',
+      from: 'US Army TM 5-3820-256-24-4',
+      needs: ['gravity', 'temperature'],
+    },
     'spread between cells': {
+      suggests: 'lowout',
       unit: '',
       formula: 'highest less lowest specific gravity',
       fallback: { absolute: 0.003 },

@@ -36,6 +36,8 @@ export const batteryUnderLoadSheet = describeSheet({
   },
   results: {
     'voltage under load': {
+      suggests: 'lowout',
+      usualLimitRule: '9.6 V at 21 °C and above, less in the cold by the table; common practice',
       unit: 'V',
       formula: 'lowest voltage read after 15 s',
       from: 'US Army TM 5-4210-230-14&P, table 5, straight lines between its rows',

@@ -52,6 +52,9 @@ export const boilingMargin = sheet(boilingMarginSheet, (given) => {
     if (altitudeM === null) says.push('No altitude was given; sea level is taken.');
     if (glycol > 70) says.push('Over 70 % glycol the formula is not checked against any table.');
   }
+  const [enters, leaves, air] = [given.number('radiatorIn'), given.number('radiatorOut'), given.number('air')];
+  if (enters !== null && leaves !== null) lines.push({ of: 'drop across the radiator', value: enters - leaves });
+  if (enters !== null && air !== null) lines.push({ of: 'coolant above the air', value: enters - air });
   if (cap !== null && cap > 0) {
     lines.push({ of: 'rule of thumb is off by', value: ruleOfThumbOffC(cap) });
   }

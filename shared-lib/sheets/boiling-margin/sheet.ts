@@ -20,6 +20,9 @@ export const boilingMarginSheet = describeSheet({
       usual: [40, 120],
       repeats: 'highest',
     },
+    radiatorIn: { kind: 'number', label: 'Radiator, where the coolant enters', unit: '°C', possible: [-40, 200] },
+    radiatorOut: { kind: 'number', label: 'Radiator, where it leaves', unit: '°C', possible: [-40, 200] },
+    air: { kind: 'number', label: 'Air before the radiator', unit: '°C', possible: [-60, 80] },
     where: {
       kind: 'choice',
       label: 'Read with',
@@ -46,6 +49,18 @@ export const boilingMarginSheet = describeSheet({
       needs: ['cap', 'glycol', 'highest'],
       main: true,
       usualLimit: margin,
+    },
+    'drop across the radiator': {
+      unit: '°C',
+      formula: 'temperature where the coolant enters − where it leaves',
+      fallback: { absolute: 5 },
+      needs: ['radiatorIn', 'radiatorOut'],
+    },
+    'coolant above the air': {
+      unit: '°C',
+      formula: 'temperature where the coolant enters − air before the radiator',
+      fallback: { absolute: 5 },
+      needs: ['radiatorIn', 'air'],
     },
     'rule of thumb is off by': {
       unit: '°C',

@@ -33,6 +33,7 @@ export const boreSheet = describeSheet({
   },
   results: {
     wear: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'largest diameter − diameter when new',
       fallback: fallbacks.size,
@@ -41,6 +42,7 @@ export const boreSheet = describeSheet({
       usualLimit: wear,
     },
     taper: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'largest − smallest diameter down one direction, the worst direction',
       from: 'two-direction, three-level definition of engine service texts',
@@ -50,6 +52,7 @@ export const boreSheet = describeSheet({
       usualLimit: taper,
     },
     'out of round': {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'largest − smallest diameter at one depth, the worst depth',
       from: 'two-direction, three-level definition of engine service texts',

@@ -31,6 +31,8 @@ export const brakesSheet = describeSheet({
   },
   results: {
     deceleration: {
+      suggests: 'lowout',
+      usualLimitRule: '2.5 m/s² at least, beyond under 1.5, up to 25 km/h; common practice',
       unit: 'm/s²',
       formula: 'speed² ÷ (2 × distance), the way of the reaction time taken off',
       fallback: fallbacks.deceleration,
@@ -48,7 +50,7 @@ export const brakesSheet = describeSheet({
       from: 'standard gravity 9.80665 m/s²',
       needs: ['mass', 'slope'],
     },
-    creep: { unit: 'mm', formula: 'more than 5 mm of creep', needs: ['creep'], looksFor: true },
+    creep: { suggests: 'lowout', unit: 'mm', formula: 'more than 5 mm of creep', needs: ['creep'], looksFor: true },
     'pedal reserve': { unit: 'mm', formula: 'as read', fallback: { absolute: 2 }, needs: ['pedalReserve'] },
     'pulls to one side': { unit: '', formula: 'as seen', needs: ['pull'], looksFor: true },
   },

@@ -38,6 +38,9 @@ export const cableDropSheet = describeSheet({
   conditions: { system: systemVolts },
   results: {
     drop: {
+      suggests: 'galv',
+      usualLimitRule:
+        'by the leg: clamp 0.05, cable 0.2, contact 0.3, strap 0.1 V at most in a 12 V system, in proportion for others; common practice',
       unit: 'V',
       formula: 'highest steady drop read',
       fallback: fallbacks.voltageDrop,
@@ -45,8 +48,22 @@ export const cableDropSheet = describeSheet({
       main: true,
     },
     resistance: { unit: 'mΩ', formula: 'drop ÷ current', needs: ['drop', 'current'] },
-    'positive side': { unit: 'V', formula: 'sum of its legs', fallback: fallbacks.voltageDrop, needs: ['positive'] },
-    'ground side': { unit: 'V', formula: 'sum of its legs', fallback: fallbacks.voltageDrop, needs: ['ground'] },
+    'positive side': {
+      suggests: 'galv',
+      usualLimitRule: '0.5 V at most in a 12 V system, in proportion for others; common practice',
+      unit: 'V',
+      formula: 'sum of its legs',
+      fallback: fallbacks.voltageDrop,
+      needs: ['positive'],
+    },
+    'ground side': {
+      suggests: 'galv',
+      usualLimitRule: '0.3 V at most in a 12 V system, in proportion for others; common practice',
+      unit: 'V',
+      formula: 'sum of its legs',
+      fallback: fallbacks.voltageDrop,
+      needs: ['ground'],
+    },
     'not accounted for': {
       unit: 'V',
       formula: 'battery − starter − positive side − ground side',

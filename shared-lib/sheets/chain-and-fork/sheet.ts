@@ -23,6 +23,7 @@ export const chainAndForkSheet = describeSheet({
   conditions: {},
   results: {
     elongation: {
+      suggests: 'wear',
       unit: '%',
       formula: '(length − pitches × pitch) ÷ (pitches × pitch)',
       fallback: fallbacks.elongation,
@@ -30,13 +31,14 @@ export const chainAndForkSheet = describeSheet({
       usualLimit: elongation,
     },
     'heel loss': {
+      suggests: 'wear',
       unit: '%',
       formula: '(heel when new − heel now) ÷ heel when new',
       fallback: { absolute: 0.5 },
       needs: ['heelNew', 'heel'],
       usualLimit: heelLoss,
     },
-    tread: { unit: 'mm', formula: 'lowest reading', fallback: { absolute: 0.5 }, needs: ['tread'] },
+    tread: { suggests: 'wear', unit: 'mm', formula: 'lowest reading', fallback: { absolute: 0.5 }, needs: ['tread'] },
     opening: { unit: 'mm', formula: 'as read', fallback: { absolute: 0.5 }, needs: ['opening'] },
     reach: { unit: 'mm', formula: 'as read', fallback: { absolute: 5 }, needs: ['reach'] },
   },

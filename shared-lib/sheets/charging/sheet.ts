@@ -55,7 +55,15 @@ export const chargingSheet = describeSheet({
     machine: { kind: 'choice', label: 'Generator', answers: ['alternator', 'dynamo'] },
   },
   results: {
-    volts: { unit: 'V', formula: 'as read', fallback: fallbacks.voltage, needs: ['volts'], main: true },
+    volts: {
+      suggests: 'lowout',
+      usualLimitRule: '13.8 to 14.7 V in a 12 V system, in proportion for others; common practice',
+      unit: 'V',
+      formula: 'as read',
+      fallback: fallbacks.voltage,
+      needs: ['volts'],
+      main: true,
+    },
     'at that temperature': {
       unit: 'V',
       formula: 'middle of the band a regulator keeps at the battery’s temperature',
@@ -63,6 +71,7 @@ export const chargingSheet = describeSheet({
       needs: ['temperature'],
     },
     output: {
+      suggests: 'lowout',
       unit: '%',
       formula: 'most current ÷ rated current',
       fallback: { share: 0.02 },
@@ -72,6 +81,7 @@ export const chargingSheet = describeSheet({
     'left for the battery': { unit: 'A', formula: 'most current − loads', needs: ['output', 'loads'] },
     ripple: { unit: 'V', formula: 'as read', fallback: fallbacks.voltage, needs: ['ripple'], usualLimit: ripple },
     'charging cable drop': {
+      suggests: 'galv',
       unit: 'V',
       formula: 'alternator stud − battery, at high current',
       fallback: fallbacks.voltageDrop,
@@ -79,6 +89,7 @@ export const chargingSheet = describeSheet({
       usualLimit: cableLoss,
     },
     'ground drop': {
+      suggests: 'galv',
       unit: 'V',
       formula: 'as read',
       fallback: fallbacks.voltageDrop,

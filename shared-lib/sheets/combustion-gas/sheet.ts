@@ -20,7 +20,14 @@ export const combustionGasSheet = describeSheet({
     loss: { kind: 'choice', label: 'Coolant is lost without a known reason', answers: ['yes', 'no'] },
   },
   results: {
-    'combustion gas': { unit: '', formula: 'colour of the test fluid', needs: ['colour'], main: true, looksFor: true },
+    'combustion gas': {
+      suggests: 'combgas',
+      unit: '',
+      formula: 'colour of the test fluid',
+      needs: ['colour'],
+      main: true,
+      looksFor: true,
+    },
   },
   cautions: ['CAU-06', 'CAU-09', 'CAU-37'],
   shown: 'lines',

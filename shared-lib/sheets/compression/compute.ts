@@ -29,6 +29,7 @@ export const compression = sheet(
       const spread = ((highest - lowest) / highest) * 100;
       lines.push(
         { of: 'spread', value: spread, crossCheck: { value: spread, formula: 'the same' } },
+        { of: 'difference', value: highest - lowest },
         { of: 'lowest of highest', value: (lowest / highest) * 100 },
       );
     }
@@ -47,7 +48,7 @@ export const compression = sheet(
             : null;
     return {
       lines,
-      says: lowNeighbours(raw),
+      says: [...(highest > lowest ? [`Lowest: cylinder ${raw.indexOf(lowest) + 1}.`] : []), ...lowNeighbours(raw)],
       picture: { kind: 'bars', unit: 'bar', values: raw, labels: raw.map((_, index) => String(index + 1)) },
       ...(reason === null ? {} : { void: reason }),
     };

@@ -27,6 +27,7 @@ export const compressionSheet = describeSheet({
   },
   results: {
     corrected: {
+      suggests: 'lowout',
       unit: 'bar',
       formula: '(gauge + air) × sea-level air ÷ air − sea-level air',
       from: 'US Standard Atmosphere 1976',
@@ -35,12 +36,19 @@ export const compressionSheet = describeSheet({
       main: true,
     },
     spread: {
+      suggests: 'lowout',
       unit: '%',
       formula: '(highest − lowest) ÷ highest, of the gauge readings',
       fallback: fallbacks.spread,
       needs: ['raw'],
       main: true,
       usualLimit: spread,
+    },
+    difference: {
+      unit: 'bar',
+      formula: 'highest − lowest gauge reading',
+      fallback: fallbacks.compression,
+      needs: ['raw'],
     },
     'lowest of highest': { unit: '%', formula: 'lowest ÷ highest', needs: ['raw'] },
   },

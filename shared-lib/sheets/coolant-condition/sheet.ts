@@ -25,6 +25,7 @@ export const coolantConditionSheet = describeSheet({
   conditions: { glycolKind: { kind: 'choice', label: 'Glycol', answers: ['ethylene', 'propylene', 'not known'] } },
   results: {
     glycol: {
+      suggests: 'wrongfluid',
       unit: '%',
       formula: 'as read',
       fallback: fallbacks.glycol,
@@ -32,14 +33,21 @@ export const coolantConditionSheet = describeSheet({
       main: true,
       usualLimit: glycol,
     },
-    pH: { unit: '', formula: 'as read', fallback: fallbacks.acidity, needs: ['pH'], usualLimit: acidity },
+    pH: {
+      suggests: 'wrongfluid',
+      unit: '',
+      formula: 'as read',
+      fallback: fallbacks.acidity,
+      needs: ['pH'],
+      usualLimit: acidity,
+    },
     'freezes at': {
       unit: '°C',
       formula: 'freezing point of that mixture, straight lines between the rows of the table',
       from: 'US Army TM 5-3895-382-24, ethylene glycol by volume',
       needs: ['glycol'],
     },
-    'oil film': { unit: '', formula: 'as seen', needs: ['oilFilm'], looksFor: true },
+    'oil film': { suggests: 'mixing', unit: '', formula: 'as seen', needs: ['oilFilm'], looksFor: true },
   },
   cautions: ['CAU-28'],
   shown: 'lines',

@@ -34,6 +34,7 @@ export const coolingPressureHoldSheet = describeSheet({
   conditions: { altitude, engine: { kind: 'choice', label: 'Engine', answers: ['cold', 'hot'] } },
   results: {
     fall: {
+      suggests: 'sealleak',
       unit: 'kPa per 10 min',
       formula: '(pressure applied − pressure after) ÷ time × 10 min',
       needs: ['applied', 'after', 'time'],

@@ -18,6 +18,7 @@ export const crackGrowthSheet = describeSheet({
   conditions: { part: { kind: 'choice', label: 'Part', answers: ['the same', 'changed between'] } },
   results: {
     growth: {
+      suggests: 'crack',
       unit: 'mm',
       formula: 'length now − length before, shown where it is at least twice what a length can be off by',
       needs: ['before', 'now'],

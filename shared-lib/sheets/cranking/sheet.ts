@@ -37,13 +37,20 @@ export const crankingSheet = describeSheet({
   },
   results: {
     volts: {
+      usualLimitRule: '0.8 of the system’s voltage at least; common practice',
       unit: 'V',
       formula: 'lowest steady voltage read at the battery posts',
       fallback: fallbacks.voltage,
       needs: ['volts'],
       main: true,
     },
-    speed: { unit: 'rpm', formula: 'as read', fallback: fallbacks.engineSpeed, needs: ['speed'] },
+    speed: {
+      usualLimitRule: 'the speed the engine needs, as typed; the maker’s',
+      unit: 'rpm',
+      formula: 'as read',
+      fallback: fallbacks.engineSpeed,
+      needs: ['speed'],
+    },
     current: { unit: 'A', formula: 'as read', fallback: fallbacks.current, needs: ['current'] },
     resistance: { unit: 'mΩ', formula: 'battery voltage ÷ current', needs: ['volts', 'current'] },
   },

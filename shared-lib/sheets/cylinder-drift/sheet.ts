@@ -26,7 +26,14 @@ export const cylinderDriftSheet = describeSheet({
     control: { kind: 'choice', label: 'Control', answers: ['neutral', 'not neutral'] },
   },
   results: {
-    drift: { unit: 'mm', formula: 'as read', fallback: fallbacks.drift, needs: ['drift'], main: true },
+    drift: {
+      suggests: 'drift',
+      unit: 'mm',
+      formula: 'as read',
+      fallback: fallbacks.drift,
+      needs: ['drift'],
+      main: true,
+    },
     'drift in 10 min': {
       unit: 'mm',
       formula: 'drift ÷ time × 10 min',

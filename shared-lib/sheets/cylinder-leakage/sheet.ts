@@ -26,6 +26,7 @@ export const cylinderLeakageSheet = describeSheet({
   },
   results: {
     leak: {
+      suggests: 'sealleak',
       unit: '%',
       formula: '(1 − pressure in the cylinder ÷ pressure supplied)',
       from: 'differential pressure test, FAA AC 43.13-1B',

@@ -42,6 +42,7 @@ export const flatnessSheet = describeSheet({
   conditions: { clamped: { kind: 'choice', label: 'Part', answers: ['free', 'clamped'] } },
   results: {
     flatness: {
+      suggests: 'warp',
       unit: 'mm',
       formula: 'least distance of two parallel planes that hold all points between them',
       from: 'ISO 1101 flatness zone; ISO 12781-1 minimum zone',
@@ -55,6 +56,7 @@ export const flatnessSheet = describeSheet({
       usualLimit: overall,
     },
     overall: {
+      suggests: 'warp',
       unit: 'mm',
       formula: 'largest feeler of all lines',
       fallback: fallbacks.flatness,
@@ -62,6 +64,7 @@ export const flatnessSheet = describeSheet({
       usualLimit: overall,
     },
     local: {
+      suggests: 'warp',
       unit: 'mm',
       formula: 'largest feeler within 150 mm',
       fallback: { absolute: 0.01 },

@@ -41,7 +41,14 @@ export const hydraulicPressureSheet = describeSheet({
   },
   conditions: { oil: { kind: 'number', label: 'Oil temperature', unit: '°C', possible: [-40, 140] } },
   results: {
-    relief: { unit: 'MPa', formula: 'lowest reading', fallback: fallbacks.pressure, needs: ['relief'], main: true },
+    relief: {
+      suggests: 'lowout',
+      unit: 'MPa',
+      formula: 'lowest reading',
+      fallback: fallbacks.pressure,
+      needs: ['relief'],
+      main: true,
+    },
     flow: {
       unit: 'L/min',
       formula: 'area × stroke × cylinders ÷ time',
@@ -55,6 +62,7 @@ export const hydraulicPressureSheet = describeSheet({
       needs: ['loaded', 'unloaded'],
     },
     'inlet vacuum': {
+      suggests: 'restrict',
       unit: 'kPa',
       formula: 'as read',
       fallback: fallbacks.pressureHeld,

@@ -25,13 +25,21 @@ export const injectorsSheet = describeSheet({
   conditions: {},
   results: {
     'leak-back ratio': {
+      suggests: 'wear',
       unit: '',
       formula: 'each volume ÷ the middle one (median)',
       fallback: fallbacks.ratio,
       needs: ['leakBack'],
       usualLimit: leakBackRatio,
     },
-    opening: { unit: 'bar', formula: 'as read', fallback: fallbacks.pressure, needs: ['opens'] },
+    opening: {
+      suggests: 'lowout',
+      usualLimitRule: 'within 8 bar of what it is set to; common practice',
+      unit: 'bar',
+      formula: 'as read',
+      fallback: fallbacks.pressure,
+      needs: ['opens'],
+    },
     'opening spread': {
       unit: 'bar',
       formula: 'highest − lowest opening pressure',
@@ -40,6 +48,7 @@ export const injectorsSheet = describeSheet({
       usualLimit: openingSpread,
     },
     'seat not dry': {
+      suggests: 'sealleak',
       unit: '',
       formula: 'dry for less than 10 s below opening',
       needs: ['drySeconds'],

@@ -29,12 +29,14 @@ export const journalsSheet = describeSheet({
   conditions: {},
   results: {
     wear: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'journal when new − smallest diameter',
       fallback: fallbacks.size,
       needs: ['diameters', 'whenNew'],
     },
     'out of round': {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'largest − smallest diameter at one end, the worst end',
       fallback: fallbacks.size,
@@ -43,6 +45,7 @@ export const journalsSheet = describeSheet({
       usualLimit: outOfRound,
     },
     taper: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'difference between the ends in one direction, the worst direction',
       fallback: fallbacks.size,
@@ -51,12 +54,14 @@ export const journalsSheet = describeSheet({
       usualLimit: taper,
     },
     'clearance on the largest': {
+      usualLimitRule: 'new shells 0.0008 to 0.0010 of the journal; common practice',
       unit: 'mm',
       formula: 'shells − largest diameter',
       fallback: fallbacks.clearance,
       needs: ['diameters', 'shell'],
     },
     'clearance on the smallest': {
+      usualLimitRule: 'new shells 0.0008 to 0.0010 of the journal; common practice',
       unit: 'mm',
       formula: 'shells − smallest diameter',
       fallback: fallbacks.clearance,
@@ -64,13 +69,14 @@ export const journalsSheet = describeSheet({
     },
     'clearance by strip': { unit: 'mm', formula: 'as read', fallback: fallbacks.clearance, needs: ['strip'] },
     'end float': {
+      suggests: 'play',
       unit: 'mm',
       formula: 'as read',
       fallback: fallbacks.clearance,
       needs: ['endFloat'],
       usualLimit: endFloat,
     },
-    'run-out': { unit: 'mm', formula: 'as read', fallback: fallbacks.size, needs: ['runOut'] },
+    'run-out': { suggests: 'deform', unit: 'mm', formula: 'as read', fallback: fallbacks.size, needs: ['runOut'] },
     'next undersize': {
       unit: 'mm',
       formula: 'smallest step with new diameter − step ≤ smallest diameter − 0.02',

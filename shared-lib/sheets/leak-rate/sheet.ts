@@ -35,6 +35,7 @@ export const leakRateSheet = describeSheet({
   conditions: {},
   results: {
     rate: {
+      suggests: 'sealleak',
       unit: 'mL/min',
       formula: 'fluid caught ÷ time, or drops × volume of a drop ÷ time',
       fallback: fallbacks.leakRate,
@@ -61,7 +62,7 @@ export const leakRateSheet = describeSheet({
       fallback: fallbacks.leakRate,
       needs: [...anyRate, 'spare'],
     },
-    'fuel leak': { unit: '', formula: 'any leak of fuel', needs: ['what'], looksFor: true },
+    'fuel leak': { suggests: 'sealleak', unit: '', formula: 'any leak of fuel', needs: ['what'], looksFor: true },
   },
   cautions: ['CAU-02', 'CAU-07'],
   shown: 'lines',

@@ -24,6 +24,7 @@ export const linerProtrusionSheet = describeSheet({
   },
   results: {
     average: {
+      suggests: 'sunk',
       unit: 'mm',
       formula: 'mean of a liner’s heights',
       fallback: fallbacks.size,
@@ -32,6 +33,7 @@ export const linerProtrusionSheet = describeSheet({
       usualLimit: average,
     },
     tilt: {
+      suggests: 'misfit',
       unit: 'mm',
       formula: 'highest − lowest height of one liner',
       fallback: fallbacks.size,
@@ -40,6 +42,7 @@ export const linerProtrusionSheet = describeSheet({
       usualLimit: tilt,
     },
     step: {
+      suggests: 'sunk',
       unit: 'mm',
       formula: 'difference of the averages of neighbours',
       fallback: fallbacks.size,

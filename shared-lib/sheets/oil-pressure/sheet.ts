@@ -47,10 +47,18 @@ export const oilPressureSheet = describeSheet({
     engine: { kind: 'text', label: 'Engine' },
   },
   results: {
-    pressure: { unit: 'kPa', formula: 'lowest reading', fallback: fallbacks.pressure, needs: ['pressure'], main: true },
-    idle: { unit: 'kPa', formula: 'lowest reading', fallback: fallbacks.pressure, needs: ['idle'] },
+    pressure: {
+      suggests: 'lowout',
+      unit: 'kPa',
+      formula: 'lowest reading',
+      fallback: fallbacks.pressure,
+      needs: ['pressure'],
+      main: true,
+    },
+    idle: { suggests: 'lowout', unit: 'kPa', formula: 'lowest reading', fallback: fallbacks.pressure, needs: ['idle'] },
     'time to rise': { unit: 's', formula: 'as read', fallback: { absolute: 1 }, needs: ['riseTime'] },
     rise: {
+      suggests: 'mixing',
       unit: 'mL/h',
       formula: '(level rose by − oil added) ÷ hours',
       fallback: fallbacks.levelChange,

@@ -32,6 +32,7 @@ export const pistonClearanceSheet = describeSheet({
   conditions: {},
   results: {
     clearance: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'bore − skirt, each × (1 − expansion × (temperature − 20 °C))',
       from: 'reference temperature of ISO 1; expansion of iron 11, aluminium 22, steel 11.5 millionths, common practice',
@@ -40,7 +41,14 @@ export const pistonClearanceSheet = describeSheet({
       main: true,
     },
     'clearance as read': { unit: 'mm', formula: 'bore − skirt, not brought to 20 °C', needs: ['bore', 'skirt'] },
-    'end gap': { unit: 'mm', formula: 'as read', fallback: fallbacks.clearance, needs: ['endGap'] },
+    'end gap': {
+      suggests: 'wear',
+      usualLimitRule: 'new ring 0.3 to 0.4 % of the bore, worn ring 1 % at most; common practice',
+      unit: 'mm',
+      formula: 'as read',
+      fallback: fallbacks.clearance,
+      needs: ['endGap'],
+    },
     'side clearance': { unit: 'mm', formula: 'as read', fallback: fallbacks.clearance, needs: ['sideClearance'] },
   },
   cautions: [],

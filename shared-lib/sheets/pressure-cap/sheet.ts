@@ -28,6 +28,8 @@ export const pressureCapSheet = describeSheet({
   conditions: {},
   results: {
     opens: {
+      suggests: 'lowout',
+      usualLimitRule: 'within a tenth of the rating; common practice',
       unit: 'kPa',
       formula: 'the try furthest from the rating',
       fallback: fallbacks.pressure,
@@ -35,6 +37,8 @@ export const pressureCapSheet = describeSheet({
       main: true,
     },
     holds: {
+      suggests: 'sealleak',
+      usualLimitRule: '0.8 of the rating at least; common practice',
       unit: 'kPa',
       formula: 'lowest pressure left after 60 s',
       fallback: fallbacks.pressureHeld,
@@ -47,8 +51,9 @@ export const pressureCapSheet = describeSheet({
       needs: ['vacuum'],
       usualLimit: vacuum,
     },
-    'vacuum valve stuck': { unit: '', formula: 'as seen', needs: ['vacuumValve'], looksFor: true },
+    'vacuum valve stuck': { suggests: 'inop', unit: '', formula: 'as seen', needs: ['vacuumValve'], looksFor: true },
     'wrong cap': {
+      suggests: 'misfit',
       unit: '',
       formula: 'rating stamped on the cap against the one asked for',
       needs: ['rating', 'wanted'],

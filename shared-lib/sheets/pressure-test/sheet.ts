@@ -20,6 +20,7 @@ export const pressureTestSheet = describeSheet({
   conditions: { fixture: { kind: 'choice', label: 'Fixture proved tight', answers: ['yes', 'no'] } },
   results: {
     'leak path': {
+      suggests: 'crack',
       unit: '',
       formula: 'bubbles or weeping under pressure',
       needs: ['bubbles'],

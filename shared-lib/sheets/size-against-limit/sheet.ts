@@ -17,6 +17,7 @@ export const sizeAgainstLimitSheet = describeSheet({
   conditions: {},
   results: {
     smallest: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'smallest reading, brought to 20 °C where temperature and metal are known',
       fallback: fallbacks.size,
@@ -24,6 +25,7 @@ export const sizeAgainstLimitSheet = describeSheet({
       main: true,
     },
     largest: {
+      suggests: 'wear',
       unit: 'mm',
       formula: 'largest reading, brought to 20 °C where temperature and metal are known',
       fallback: fallbacks.size,

@@ -40,6 +40,7 @@ export const steeringPlaySheet = describeSheet({
   },
   results: {
     play: {
+      suggests: 'play',
       unit: '°',
       formula: 'way along the rim ÷ radius × 180 ÷ π, or 2 × asin(straight distance ÷ (2 × radius))',
       fallback: fallbacks.angle,

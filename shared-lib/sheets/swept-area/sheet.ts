@@ -22,6 +22,7 @@ export const sweptAreaSheet = describeSheet({
   },
   results: {
     coverage: {
+      suggests: 'score',
       unit: '%',
       formula: 'marked area ÷ whole swept area; of a cylinder π × diameter × swept length',
       fallback: fallbacks.coverage,

@@ -34,6 +34,8 @@ export const valvesSheet = describeSheet({
   conditions: {},
   results: {
     'stem clearance': {
+      suggests: 'wear',
+      usualLimitRule: 'intake 0.10 mm, exhaust 0.15 mm at most; common practice',
       unit: 'mm',
       formula: 'guide − stem; or dial movement ÷ (1 + 2 × distance beyond ÷ guide length)',
       from: 'geometry of a stem rocking in its guide',
@@ -44,7 +46,14 @@ export const valvesSheet = describeSheet({
         ['stem', 'guideLength'],
       ],
     },
-    recession: { unit: 'mm', formula: 'as read', fallback: fallbacks.recession, needs: ['recession'], main: true },
+    recession: {
+      suggests: 'sunk',
+      unit: 'mm',
+      formula: 'as read',
+      fallback: fallbacks.recession,
+      needs: ['recession'],
+      main: true,
+    },
     'sunk since new': {
       unit: 'mm',
       formula: 'depth − depth when new',
@@ -52,7 +61,7 @@ export const valvesSheet = describeSheet({
       needs: ['recession', 'newRecession'],
     },
     'seat width': { unit: 'mm', formula: 'as read', fallback: { absolute: 0.1 }, needs: ['seatWidth'] },
-    'run-out': { unit: 'mm', formula: 'as read', fallback: fallbacks.size, needs: ['runOut'] },
+    'run-out': { suggests: 'deform', unit: 'mm', formula: 'as read', fallback: fallbacks.size, needs: ['runOut'] },
     'edge left': { unit: 'mm', formula: 'as read', fallback: { absolute: 0.1 }, needs: ['margin'] },
   },
   cautions: ['CAU-30'],

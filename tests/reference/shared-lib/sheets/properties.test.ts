@@ -12,14 +12,12 @@ const verdict = (sheet: string, of: string, input: SheetInput) =>
 const hundredths = (least: number, most: number) =>
   fc.integer({ min: least * 100, max: most * 100 }).map((each) => each / 100);
 const micrometres = fc.integer({ min: -20, max: 200 }).map((each) => 100 + each / 1000);
-const bore = fc
-  .tuple(fc.integer({ min: 2, max: 4 }), fc.integer({ min: 2, max: 5 }))
-  .chain(([directions, depths]) =>
-    fc.array(fc.array(micrometres, { minLength: directions, maxLength: directions }), {
-      minLength: depths,
-      maxLength: depths,
-    }),
-  );
+const bore = fc.tuple(fc.integer({ min: 2, max: 4 }), fc.integer({ min: 2, max: 5 })).chain(([directions, depths]) =>
+  fc.array(fc.array(micrometres, { minLength: directions, maxLength: directions }), {
+    minLength: depths,
+    maxLength: depths,
+  }),
+);
 const asTable = (rows: readonly (readonly number[])[]) =>
   rows.map((row) => row.map((each) => each.toFixed(6)).join('/')).join('; ');
 const ofBore = (rows: readonly (readonly number[])[], of: string) =>

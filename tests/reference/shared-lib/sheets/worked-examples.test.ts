@@ -153,6 +153,15 @@ const examples: readonly { sheet: string; title: string; input: SheetInput; want
     ],
   },
   {
+    sheet: 'MS-08',
+    title: 'a radiator of 95 to 84 °C in air of 30 (differences by hand)',
+    input: { inputs: { radiatorIn: '95 °C', radiatorOut: '84 °C', air: '30 °C' } },
+    wanted: [
+      { of: 'drop across the radiator', value: 11, within: 1e-9, verdict: 'recorded only' },
+      { of: 'coolant above the air', value: 65, within: 1e-9 },
+    ],
+  },
+  {
     sheet: 'MS-10',
     title: '24/25/24/20 bar at 1200 m, the maker wants 24',
     input: {
@@ -492,7 +501,34 @@ describe.each(examples)('$sheet: $title', ({ sheet, input, wanted }) => {
   });
 });
 
+describe('specific gravity at 80 °F', () => {
+  it.each([
+    // Stored hydrometer table in wide public use; then US Army TM 5-3820-256-24-4's own rule.
+    [1.25, 20, 1.226],
+    [1.235, 100, 1.243],
+  ])('%d read at %d °F is %d', (read, fahrenheit, corrected) => {
+    const outcome = compute('MS-01', {
+      inputs: { gravity: String(read) },
+      conditions: { temperature: `${fahrenheit} °F` },
+    });
+    const line = outcome.results.find(({ of }) => of === 'gravity at 80 °F');
+    expect(Math.abs(Number([line?.value ?? []].flat()[0]) - corrected)).toBeLessThanOrEqual(0.0005);
+  });
+});
+
 describe('what the examples say beside their numbers', () => {
+  // US Army TM 5-3895-359-14&P, table 2: a spread of more than 25 psi; cylinder 3 is the low one.
+  it('445/440/405/435 psi lie more than 25 psi apart, by cylinder 3', () => {
+    const outcome = compute('MS-10', {
+      inputs: { raw: '445/440/405/435 psi' },
+      limits: { difference: { max: '25 psi', source: 'maker', page: 'table 2' } },
+    });
+    const line = outcome.results.find(({ of }) => of === 'difference');
+    expect(line?.value).toBeCloseTo((40 * 6.894757293) / 100, 6);
+    expect(line?.verdict).toBe('beyond');
+    expect(outcome.says).toContain('Lowest: cylinder 3.');
+  });
+
   const says = (sheet: string, input: SheetInput) => compute(sheet, input).says.join(' ');
 
   it('good voltage and a slow engine point to cables or contacts', () =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { defectOf } from '../../../../shared-lib/defects/index.ts';
 import { Reading } from '../../../../shared-lib/model/reading.ts';
 import { unitNamed } from '../../../../shared-lib/quantities/units.ts';
 import { computeSheet, toResultLines } from '../../../../shared-lib/sheets/compute.ts';
@@ -76,6 +77,19 @@ describe.each(sheets.map((sheet) => [sheet.name, sheet] as const))('%s', (_, she
       expect(usualLimit.cites).toBeTruthy();
       // A sheet that works its uncertainty out itself has none here.
       if (of !== 'charge' && of !== 'fall') expect(fallback, of).toBeDefined();
+    }
+  });
+
+  it('a line that judges says by which default, or that only a typed limit judges it', () => {
+    for (const { usualLimit, usualLimitRule } of Object.values(sheet.results)) {
+      expect(usualLimit !== undefined && usualLimitRule !== undefined).toBe(false);
+      if (usualLimitRule !== undefined) expect(usualLimitRule).toMatch(/common practice$|the maker’s$/);
+    }
+  });
+
+  it('suggests only defects we know', () => {
+    for (const { suggests } of Object.values(sheet.results)) {
+      if (suggests !== undefined) expect(defectOf(suggests)?.id).toBe(suggests);
     }
   });
 
