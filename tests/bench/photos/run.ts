@@ -7,7 +7,7 @@ import sharp from 'sharp';
 import { Decoder } from '../../../electron/recorder/photos/decoder.ts';
 import { importPhotos } from '../../../electron/recorder/photos/import-job.ts';
 import { PhotoStore } from '../../../electron/recorder/photos/store.ts';
-import { type Figure, inTurns, timed } from '../ratio.ts';
+import { type Figure, inTurns, printFigure, timed } from '../ratio.ts';
 
 const count = 40;
 const rounds = 7;
@@ -84,3 +84,5 @@ export const photoFigure = async (): Promise<Figure> => {
     rmSync(folder, { recursive: true, force: true });
   }
 };
+
+if (import.meta.main) printFigure(await photoFigure());

@@ -2,11 +2,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { find } from '../../../electron/recorder/search/find.ts';
 import { connect } from '../../../electron/recorder/database/connection.ts';
 import { migrate, readMigrations } from '../../../electron/recorder/database/migrate.ts';
+import { find } from '../../../electron/recorder/search/find.ts';
 import { putDocument } from '../../../electron/recorder/search/queries.ts';
-import { type Figure, quantile } from '../ratio.ts';
+import { type Figure, printFigure, quantile } from '../ratio.ts';
 
 const machines = 10_000;
 const findingsEach = 10;
@@ -18,7 +18,16 @@ const random = (seed: number) => () => {
   return seed / 4_294_967_296;
 };
 
-const parts = ['exhaust seat', 'boom hose', 'liner', 'piston', 'drag link', 'radiator core', 'ground strap', 'injector'];
+const parts = [
+  'exhaust seat',
+  'boom hose',
+  'liner',
+  'piston',
+  'drag link',
+  'radiator core',
+  'ground strap',
+  'injector',
+];
 const defects = ['crack', 'scuffed', 'worn', 'leaks', 'blocked', 'corroded', 'loose', 'pitted'];
 
 const fill = (db: ReturnType<typeof connect>): void => {
@@ -100,3 +109,5 @@ export const searchFigures = (): Figure[] => {
     rmSync(folder, { recursive: true, force: true });
   }
 };
+
+if (import.meta.main) for (const figure of searchFigures()) printFigure(figure);
