@@ -104,13 +104,14 @@ export function computeSheet(sheet: Sheet, input: SheetInput): SheetOutcome {
   const run = (with_: Fields): Computed => sheet.compute(readInputs(with_, at));
   const computed = run(fields);
   const lines = computed.lines.filter(isUsable);
+  const notNumbers = new Set(computed.lines.flatMap((line) => (isUsable(line) ? [] : [line.of])));
   const off = sheet.ownUncertainty === true ? [] : propagate(fields, lines, run);
   const typedLimits = readLimits(sheet, input.limits ?? {});
   const finish = finisher(sheet, typedLimits.limits, computed.void ?? null);
   const results = [
     ...lines.map((line, index) => finish(line, off[index] ?? null)),
     ...takenOver(sheet, input.results ?? {}, lines, finish),
-    ...lacking(sheet, fields, lines, input.results ?? {}),
+    ...lacking(sheet, fields, lines, input.results ?? {}, notNumbers),
   ];
   return {
     ...head,
@@ -301,19 +302,25 @@ function takenOver(
   });
 }
 
-/** Results that could not be computed, with what they need: those begun, and the sheet's main ones. */
+/**
+ * Results that could not be computed, with what they need: the sheet's main ones, and those that a field was typed for
+ * which no other line makes use of.
+ */
 function lacking(
   sheet: Sheet,
   fields: Fields,
   lines: readonly ComputedLine[],
   typed: Readonly<Record<string, string>>,
+  notNumbers: ReadonlySet<string>,
 ): SheetResult[] {
+  const used = new Set(lines.flatMap(({ of }) => sheet.results[of]?.needs.flat() ?? []));
   return Object.entries(sheet.results).flatMap(([of, spec]): SheetResult[] => {
     if (Object.hasOwn(typed, of) || lines.some((line) => line.of === of)) return [];
     const groups = spec.needs.map((need) => [need].flat() as readonly string[]);
     const missing = groups.filter((ids) => !ids.some((id) => fields.has(id)));
-    const begun = missing.length < groups.length;
-    if (missing.length === 0 || !(spec.main === true || begun)) return [];
+    const begun = groups.flat().some((id) => fields.has(id) && !used.has(id));
+    const outside = missing.length === 0 && notNumbers.has(of);
+    if (!outside && (missing.length === 0 || !(spec.main === true || begun))) return [];
     return [
       {
         of,
@@ -327,7 +334,9 @@ function lacking(
         uncertaintyFrom: null,
         limit: null,
         verdict: 'recorded only',
-        needs: missing.map((ids) => ids.map((id) => labelOf(sheet, id)).join(' or ')),
+        needs: outside
+          ? ['values the formula holds for']
+          : missing.map((ids) => ids.map((id) => labelOf(sheet, id)).join(' or ')),
         voidBecause: null,
       },
     ];

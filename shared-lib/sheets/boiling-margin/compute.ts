@@ -2,6 +2,7 @@ import { airKpa } from '../conditions.ts';
 import { type ComputedLine, sheet } from '../sheet-kind.ts';
 import { handbookPressureKpa, seaLevelKpa } from '../standards/atmosphere.ts';
 import { coolantBoilsC, handbookCoolantBoilsC } from '../standards/coolant-boiling.ts';
+import { mostCheckedGlycol } from './limits.ts';
 import { boilingMarginSheet } from './sheet.ts';
 
 const kpaPerPsi = 6.894757293168361;
@@ -35,22 +36,20 @@ export const boilingMargin = sheet(boilingMarginSheet, (given) => {
       },
     });
     if (highest !== null) {
+      const unchecked = uncheckedBecause(glycol, given.word('glycolKind'));
       const infrared = given.word('where') === 'infrared on metal';
       lines.push({
         of: 'margin',
         value: boils - highest,
         crossCheck: { value: handbook - highest, formula },
         ...(infrared ? { uncertainty: { value: 5, from: 'infrared on metal; common practice, no source' } } : {}),
-        ...(given.word('glycolKind') === 'propylene' && glycol > 0
-          ? { void: 'the formula is for ethylene glycol, and this coolant is propylene glycol' }
-          : {}),
+        ...(unchecked === null ? {} : { void: unchecked }),
       });
       says.push(
         'Metal near the exhaust seats is hotter than any gauge: boiling starts there before the margin is gone.',
       );
     }
     if (altitudeM === null) says.push('No altitude was given; sea level is taken.');
-    if (glycol > 70) says.push('Over 70 % glycol the formula is not checked against any table.');
   }
   const [enters, leaves, air] = [given.number('radiatorIn'), given.number('radiatorOut'), given.number('air')];
   if (enters !== null && leaves !== null) lines.push({ of: 'drop across the radiator', value: enters - leaves });
@@ -60,3 +59,11 @@ export const boilingMargin = sheet(boilingMarginSheet, (given) => {
   }
   return { lines, says };
 });
+
+function uncheckedBecause(glycolPercent: number, kind: string | null): string | null {
+  if (kind === 'propylene' && glycolPercent > 0)
+    return 'the formula is for ethylene glycol, and this coolant is propylene glycol';
+  return glycolPercent > mostCheckedGlycol
+    ? `over ${mostCheckedGlycol} % glycol no published table checks the formula`
+    : null;
+}

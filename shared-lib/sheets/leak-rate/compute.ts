@@ -13,13 +13,14 @@ export const leakRate = sheet(
   leakRateSheet,
   (given) => {
     const [drops, caught, minutes] = [given.number('drops'), given.number('catch'), given.number('time')];
+    const dropMinutes = given.number('dropsTime') ?? minutes;
     const kind = dropKinds.find((each) => each === given.word('fluid'));
     const typedVolume = given.number('dropVolume');
     const volume = typedVolume ?? (kind === undefined ? null : dropVolumeMl[kind]);
     const lines: ComputedLine<keyof typeof leakRateSheet.results>[] = [];
     const says: string[] = [];
     const byCatch = caught === null || minutes === null ? null : caught / minutes;
-    const byDrops = drops === null || minutes === null || volume === null ? null : (drops * volume) / minutes;
+    const byDrops = drops === null || dropMinutes === null || volume === null ? null : (drops * volume) / dropMinutes;
     const rate = byCatch ?? byDrops;
     if (rate !== null) {
       const off =

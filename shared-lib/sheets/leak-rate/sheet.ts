@@ -2,7 +2,10 @@ import { fallbacks } from '../fallbacks.ts';
 import { describeSheet } from '../sheet-kind.ts';
 import { dropKinds } from './limits.ts';
 
-const anyRate = [['drops', 'catch'], 'time'] as const;
+const anyRate = [
+  ['drops', 'catch'],
+  ['time', 'dropsTime'],
+] as const;
 
 export const leakRateSheet = describeSheet({
   id: 'MS-19',
@@ -23,6 +26,13 @@ export const leakRateSheet = describeSheet({
       unit: 'mL',
       possible: [0, 10_000_000],
       usual: [0, 1_000_000],
+    },
+    dropsTime: {
+      kind: 'number',
+      label: 'Drops counted over, if not the same',
+      unit: 'min',
+      possible: [0.01, 100_000],
+      usual: [0.25, 60],
     },
     class: { kind: 'choice', label: 'Class', answers: ['I', 'II', 'III'] },
     wetArea: { kind: 'text', label: 'Wet area' },

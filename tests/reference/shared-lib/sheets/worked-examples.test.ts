@@ -308,9 +308,12 @@ const examples: readonly { sheet: string; title: string; input: SheetInput; want
   },
   {
     sheet: 'MS-19',
-    title: '35 mL caught in 25 min',
-    input: { inputs: { catch: '35 mL', time: '25 min' } },
-    wanted: [{ of: 'rate', value: 1.4, within: 1e-9 }],
+    title: '35 mL caught in 25 min, 42 drops of light oil in one: 1.40 agrees with 1.47',
+    input: { inputs: { catch: '35 mL', time: '25 min', drops: '42', dropsTime: '1 min', fluid: 'light oil' } },
+    wanted: [
+      { of: 'rate', value: 1.4, within: 1e-9 },
+      { of: 'rate', handbook: 1.47, within: 0.005 },
+    ],
   },
   {
     sheet: 'MS-20',

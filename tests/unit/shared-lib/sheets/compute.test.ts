@@ -202,6 +202,24 @@ describe('what is missing', () => {
     });
   });
 
+  it('a line that shares its fields with a computed one is not asked for', () => {
+    const full = { bore: '90', rod: '50', load: 'pulls rod out', drift: '42', time: '10' };
+    const lines = compute('MS-20', { inputs: full }).results.map(({ of }) => of);
+    expect(lines).toEqual(['drift', 'drift in 10 min', 'area', 'volume', 'flow']);
+    const begun = compute('MS-20', { inputs: { pressure: '10 MPa' } }).results;
+    expect(begun.find(({ of }) => of === 'pushing force')).toMatchObject({ value: null, needs: ['cylinder bore'] });
+  });
+
+  it('a formula that does not hold for what was typed gives no number and says so', () => {
+    const outcome = compute('MS-08', { inputs: { cap: '50', glycol: '100 %', highest: '100' } });
+    expect(outcome.results.find(({ of }) => of === 'margin')).toMatchObject({
+      value: null,
+      verdict: 'recorded only',
+      needs: ['values the formula holds for'],
+    });
+    expect(line('MS-08', 'margin', { inputs: { cap: '50', glycol: '75 %', highest: '100' } })?.verdict).toBe('void');
+  });
+
   it('throws for a sheet that is none', () => expect(() => compute('MS-99', {})).toThrow(RangeError));
 });
 
