@@ -12,6 +12,7 @@ type VisitPlaceState = Extract<Place, { name: 'visit' }>;
 const pages = [
   { page: 'page', words: 'Page' },
   { page: 'photos', words: 'Photos' },
+  { page: 'sheets', words: 'Sheets' },
   { page: 'report', words: 'Report' },
 ] as const satisfies readonly { page: VisitPage; words: string }[];
 
@@ -22,6 +23,7 @@ export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
   const turnTo = (to: VisitPage) => go({ name: 'visit', visitId, page: to });
   useCommand('visit.page', () => turnTo('page'));
   useCommand('visit.photos', () => turnTo('photos'));
+  useCommand('visit.sheets', () => turnTo('sheets'));
   useCommand('report.open', () => turnTo('report'));
 
   const trail = [{ words: 'Floor', onGo: () => go({ name: 'floor' }) }];

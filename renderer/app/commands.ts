@@ -34,6 +34,7 @@ export const commands = [
   { id: 'edit.redo', words: 'Redo', key: 'Ctrl+Shift+Z', where: 'visit' },
   { id: 'visit.page', words: 'The page', key: 'Ctrl+1', where: 'visit' },
   { id: 'visit.photos', words: 'The photos', key: 'Ctrl+2', where: 'visit' },
+  { id: 'visit.sheets', words: 'The sheets', key: 'Ctrl+3', where: 'visit' },
   { id: 'report.open', words: 'The report', key: 'Ctrl+P', where: 'visit' },
   { id: 'photos.take', words: 'Take in photos', key: 'Ctrl+O', where: 'visit' },
 ] as const satisfies readonly Command[];

@@ -1,6 +1,6 @@
 import { createStore, useStore } from '../api/store.ts';
 
-export const visitPages = ['page', 'photos', 'report'] as const;
+export const visitPages = ['page', 'photos', 'sheets', 'report'] as const;
 export type VisitPage = (typeof visitPages)[number];
 
 /** Where the window stands. Everything a place needs to be drawn again is in it. */
@@ -16,6 +16,10 @@ export type Place =
       readonly shotId?: string | undefined;
       /** The finding whose card is open. */
       readonly findingId?: string | undefined;
+      /** On the sheets page: which sheet lies open, where it is taken, and the reading it is written into. */
+      readonly sheet?: string | undefined;
+      readonly at?: string | undefined;
+      readonly readingId?: string | undefined;
     }
   | { readonly name: 'setup' };
 

@@ -3,6 +3,7 @@ import { useAnswer } from '../api/queries.ts';
 import type { VisitPage } from '../app/place.ts';
 import { PhotosPage } from '../photos/PhotosPage.tsx';
 import { ReportPage } from '../report/ReportPage.tsx';
+import { type OpenSheet, SheetsPage } from '../sheets/SheetsPage.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
@@ -14,10 +15,11 @@ export interface VisitPlaceProps {
   readonly page: VisitPage;
   readonly shotId: string | undefined;
   readonly findingId: string | undefined;
+  readonly sheet: OpenSheet;
 }
 
 /** What stands under the visit's header. */
-export function VisitPlace({ visitId, page, shotId, findingId }: VisitPlaceProps) {
+export function VisitPlace({ visitId, page, shotId, findingId, sheet }: VisitPlaceProps) {
   const visit = useAnswer('visit.get', { id: visitId });
   if (visit.data === undefined) {
     if (!visit.isError) return <Waiting words="Opening the visit ..." />;
@@ -34,6 +36,8 @@ export function VisitPlace({ visitId, page, shotId, findingId }: VisitPlaceProps
       return <NotebookPage record={visit.data} findingId={findingId} />;
     case 'photos':
       return <PhotosPage record={visit.data} shotId={shotId} findingId={findingId} />;
+    case 'sheets':
+      return <SheetsPage record={visit.data} open={sheet} />;
     case 'report':
       return <ReportPage record={visit.data} />;
   }

@@ -33,7 +33,13 @@ const fields = FindingFields.omit({ quantities: true })
 export const findingOperations = {
   /** A half-filled finding is legal. A mark that has no finding yet may be handed over with it. */
   'finding.add': step<Finding>()(
-    fields.extend({ visitId: id, markId: id.optional(), shotId: id.optional(), trackOf: id.optional() }),
+    fields.extend({
+      visitId: id,
+      markId: id.optional(),
+      shotId: id.optional(),
+      readingId: id.optional(),
+      trackOf: id.optional(),
+    }),
   ),
   /** Quantities are merged key by key; null takes one away. */
   'finding.change': step<Finding>()(fields.extend({ id })),

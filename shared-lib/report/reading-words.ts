@@ -1,7 +1,8 @@
-import type { Reading, ResultLine, Verdict } from '../model/reading.ts';
+import type { Reading, ResultLine } from '../model/reading.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { type ShownNumber, showValue, withUnit } from '../quantities/show-quantity.ts';
 import type { UnitSystem } from '../quantities/units.ts';
+import { verdictWeight } from '../readings/verdict-weight.ts';
 import type { ReadingLine } from './model.ts';
 
 const sources: Readonly<Record<NonNullable<ResultLine['limit']>['source'], string>> = {
@@ -9,13 +10,6 @@ const sources: Readonly<Record<NonNullable<ResultLine['limit']>['source'], strin
   'machine-shop': 'machine shop',
   'common-practice': 'common practice, not the maker’s',
   none: 'no source named',
-};
-
-const weights: Readonly<Partial<Record<Verdict, ReadingLine['weight']>>> = {
-  beyond: 'solid',
-  shown: 'solid',
-  watch: 'heavy',
-  'too close to tell': 'dashed',
 };
 
 const decimalsOf = (text: string): number => /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
@@ -42,6 +36,30 @@ function showList(text: string, system: UnitSystem): string | null {
   return withUnit({ ...last, number: shown.map((each) => each?.number).join(' / ') });
 }
 
+export interface ShownResult extends ShownNumber {
+  /** What it can be off by, in the same unit. */
+  readonly off: string | null;
+}
+
+/** A result's number, unit and ± apart, for those who set them apart; null for a text that is not numbers. */
+export function resultParts(text: string, uncertainty: string | null, system: UnitSystem): ShownResult | null {
+  const off = uncertainty === null ? null : readNumber(uncertainty);
+  const shownOff =
+    off === null ? null : showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system).number;
+  const read = readNumber(text);
+  if (read !== null)
+    return { ...showNumberOf(read.value, read.unitText, stepOf(text, off?.value ?? null), system), off: shownOff };
+  const [, numbers, unit = ''] = /^([-\d.,]+(?:\/[-\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
+  if (numbers === undefined) return null;
+  const shown = numbers.split('/').map((each) => {
+    const number = readNumber(each);
+    return number === null ? null : showNumberOf(number.value, unit, stepOf(text, off?.value ?? null), system);
+  });
+  const last = shown.at(-1);
+  if (!last || shown.some((each) => each === null)) return null;
+  return { ...last, number: shown.map((each) => each?.number).join(' / '), off: shownOff };
+}
+
 /** A result's text, rounded to what it is worth and in the shop's units; what is not a number stays as typed. */
 export function showResult(text: string, uncertainty: string | null, system: UnitSystem): string {
   const read = readNumber(text);
@@ -61,7 +79,7 @@ function showNumberOf(value: number, unit: string, resolution: number | null, sy
   return { number, unit: rest, closeUp: rest.startsWith('°') && rest.length === 1 };
 }
 
-function sayLimit({ limit }: ResultLine, system: UnitSystem): string {
+export function sayLimit({ limit }: Pick<ResultLine, 'limit'>, system: UnitSystem): string {
   if (limit === null) return '';
   const show = (text: string) => showResult(text, null, system);
   const edges = [
@@ -82,7 +100,7 @@ export function sayResultLine(result: ResultLine, system: UnitSystem): ReadingLi
     limit: sayLimit(result, system),
     source: result.limit === null ? '' : `${sources[result.limit.source]}${page}`,
     verdict: result.verdict,
-    weight: weights[result.verdict] ?? 'plain',
+    weight: verdictWeight(result.verdict),
   };
 }
 

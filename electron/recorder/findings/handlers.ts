@@ -41,7 +41,7 @@ const refuseIssued = ({ db }: Context, finding: Finding): void => {
 
 export const findingHandlers: Handlers = {
   'finding.add': {
-    change: (context, writer, { visitId, markId, shotId, trackOf, ...fields }) => {
+    change: (context, writer, { visitId, markId, shotId, readingId, trackOf, ...fields }) => {
       const { visit, layout } = visitLayout(context, visitId);
       writer.about({ visitId, machineId: visit.machine_id });
       const id = context.newId();
@@ -54,6 +54,7 @@ export const findingHandlers: Handlers = {
         showFinding(context, writer, id, { shotId: String(writer.row('mark', markId).shot_id) });
       }
       if (shotId !== undefined) showFinding(context, writer, id, { shotId });
+      if (readingId !== undefined) showFinding(context, writer, id, { readingId });
       return again(context, id);
     },
   },
