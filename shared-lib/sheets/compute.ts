@@ -117,7 +117,7 @@ export function computeSheet(sheet: Sheet, input: SheetInput): SheetOutcome {
     ...head,
     verdict: results.length === 0 ? 'recorded only' : worstVerdict(results.map(({ verdict }) => verdict)),
     results,
-    problems: [...problems, ...typedLimits.problems],
+    problems: [...problems, ...typedLimits.problems, ...notTakenOver(input.results ?? {}, results)],
     voidBecause: computed.void ?? null,
     notTakenBecause: null,
     says: computed.says ?? [],
@@ -299,6 +299,25 @@ function takenOver(
     if (first === undefined || known.length !== values.length) return [];
     const line: ComputedLine = { of, value: known.length === 1 ? first : known };
     return [{ ...finish(line, null), basis: null, formula: 'taken over as typed' }];
+  });
+}
+
+/** Typed results that are no result of the sheet, or not a number or word it understands. */
+function notTakenOver(typed: Readonly<Record<string, string>>, results: readonly SheetResult[]): InputProblem[] {
+  return Object.entries(typed).flatMap(([of, text]): InputProblem[] => {
+    const taken = results.some(
+      (line) => (line.of === of || line.of.startsWith(`${of} `)) && line.verdict !== 'not taken',
+    );
+    return taken
+      ? []
+      : [
+          {
+            input: `result: ${of}`,
+            weight: 'not understood',
+            what: `“${of}” is not a result this sheet understands so.`,
+            kept: text,
+          },
+        ];
   });
 }
 

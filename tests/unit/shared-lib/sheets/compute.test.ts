@@ -189,7 +189,12 @@ describe('results taken over as typed', () => {
     ).toBeCloseTo(8.333, 3);
   });
   it('what is not understood is no result', () => {
-    expect(line('MS-11', 'leak', { results: { leak: 'a lot' } })?.value ?? null).toBeNull();
+    const outcome = compute('MS-11', { results: { leak: 'a lot', nothing: '3 %' } });
+    expect(outcome.results.every(({ value }) => value === null)).toBe(true);
+    expect(outcome.problems).toEqual([
+      expect.objectContaining({ input: 'result: leak', kept: 'a lot' }),
+      expect.objectContaining({ input: 'result: nothing', kept: '3 %' }),
+    ]);
   });
 });
 
