@@ -8,11 +8,17 @@ export const matchOf = (typed: string): string | null => {
   return words.map((word, index) => `"${word}"${index === words.length - 1 ? '*' : ''}`).join(' ');
 };
 
-/** The first hits of what was typed: serials by fragment first, since who types a number knows the machine. */
+/** Three letters are the least that the index of fragments knows; a serial has a figure in it. */
+const mayBeSerial = (fragment: string): boolean =>
+  fragment.length >= 3 && /\p{N}/u.test(fragment) && !/\s/.test(fragment);
+
+/** The first hits of what was typed. Who types a figure means a serial, if any has it; else every word there is is asked. */
 export const find = (db: ReadableDb, typed: string, most = 50): Hit[] => {
-  const match = matchOf(typed);
   const fragment = typed.trim();
-  const serials = fragment.length >= 3 ? hitsOfSerial(db, `"${fragment.replaceAll('"', '""')}"`, most) : [];
-  const words = match === null ? [] : hitsOfWords(db, match, most);
-  return [...serials, ...words].slice(0, most);
+  if (mayBeSerial(fragment)) {
+    const serials = hitsOfSerial(db, `"${fragment.replaceAll('"', '""')}"`, most);
+    if (serials.length > 0) return serials;
+  }
+  const match = matchOf(typed);
+  return match === null ? [] : hitsOfWords(db, match, most);
 };
