@@ -1,75 +1,19 @@
-import type { ResultLine, Verdict } from '../model/reading.ts';
-import { readQuantity } from '../quantities/read-quantity.ts';
-import { unitNamed } from '../quantities/units.ts';
+import type { Verdict } from '../model/reading.ts';
 import { judge } from '../verdict/judge.ts';
-import { type Edges, type Limit, type LimitSource, limitProblem } from '../verdict/limit.ts';
+import type { Limit } from '../verdict/limit.ts';
 import { worstVerdict } from '../verdict/worst.ts';
 import { applyInstrument } from './apply-instrument.ts';
 import { sheetOf } from './index.ts';
+import type { Numbers, SheetInput, SheetOutcome, SheetResult } from './outcome.ts';
 import { type Propagated, propagate } from './propagate.ts';
 import { type InputProblem, readField } from './read-fields.ts';
 import { type Fields, readInputs } from './read-inputs.ts';
-import type { Computed, ComputedLine, ResultSpec, Sheet, SheetPicture } from './sheet-kind.ts';
+import { numberIn, readLimits } from './read-limits.ts';
+import type { Computed, ComputedLine, ResultSpec, Sheet } from './sheet-kind.ts';
 
-/** A limit as typed: numbers with or without a unit, and whose it is. */
-export interface TypedLimit {
-  readonly min?: string;
-  readonly max?: string;
-  readonly badBelow?: string;
-  readonly badAbove?: string;
-  readonly source: LimitSource;
-  readonly page?: string;
-}
-
-export interface SheetInput {
-  readonly inputs?: Readonly<Record<string, string>>;
-  /** Of the reading and of the visit: altitude, system volts, engine state. Words no sheet asks for are kept, not judged. */
-  readonly conditions?: Readonly<Record<string, string>>;
-  /** By the result's name; they come before the sheet's own default. */
-  readonly limits?: Readonly<Record<string, TypedLimit>>;
-  /** Results taken over without their inputs: a number with its unit, `shown` or `not found by this test`. */
-  readonly results?: Readonly<Record<string, string>>;
-  /** The place on the machine, where the sheet's default depends on it. */
-  readonly at?: string;
-  readonly instrument?: { readonly resolution: string };
-  readonly notTakenBecause?: string;
-}
-
-type Numbers = number | readonly number[];
-
-export interface SheetResult {
-  readonly of: string;
-  /** The basis of the verdict: a published standard's result where there is one. */
-  readonly value: Numbers | null;
-  readonly unit: string;
-  readonly seen: boolean | null;
-  readonly formula: string;
-  /** The standard or table behind the formula; null for plain arithmetic and results taken over as typed. */
-  readonly basis: string | null;
-  /** The handbook's approximation beside a standard's value. */
-  readonly crossCheck: { readonly value: Numbers; readonly formula: string } | null;
-  readonly uncertainty: number | null;
-  readonly uncertaintyFrom: string | null;
-  readonly limit: Limit | null;
-  readonly verdict: Verdict;
-  /** What it lacks, in words. */
-  readonly needs: readonly string[];
-  readonly voidBecause: string | null;
-}
-
-export interface SheetOutcome {
-  readonly sheet: string;
-  readonly version: number;
-  readonly name: string;
-  /** That of the worst line. */
-  readonly verdict: Verdict;
-  readonly results: readonly SheetResult[];
-  readonly problems: readonly InputProblem[];
-  readonly voidBecause: string | null;
-  readonly notTakenBecause: string | null;
-  readonly says: readonly string[];
-  readonly picture: SheetPicture | null;
-}
+// What a caller hands in and gets back, beside the one function it calls.
+export type { SheetInput, SheetOutcome, SheetResult, TypedLimit } from './outcome.ts';
+export { toResultLines } from './to-result-lines.ts';
 
 /**
  * Computes one sheet from what was typed.
@@ -152,56 +96,6 @@ function readAll(sheet: Sheet, input: SheetInput, at: string): { fields: Fields;
   const impossible = new Set(problems.filter(({ weight }) => weight === 'impossible').map(({ input: id }) => id));
   // What cannot be need not be asked about as well.
   return { fields, problems: problems.filter(({ input: id, weight }) => weight !== 'odd' || !impossible.has(id)) };
-}
-
-function readLimits(
-  sheet: Sheet,
-  typed: Readonly<Record<string, TypedLimit>>,
-): { limits: ReadonlyMap<string, Limit>; problems: InputProblem[] } {
-  const limits = new Map<string, Limit>();
-  const problems: InputProblem[] = [];
-  for (const [of, limit] of Object.entries(typed)) {
-    const spec = specOf(sheet, of);
-    const refuse = (what: string, kept: string) =>
-      problems.push({ input: `limit: ${of}`, weight: 'not understood', what, kept });
-    if (spec === null) {
-      refuse(`This sheet has no result “${of}”.`, JSON.stringify(limit));
-      continue;
-    }
-    const edges: { -readonly [Edge in keyof Edges]: Edges[Edge] } = {};
-    let understood = true;
-    for (const edge of ['min', 'max', 'badBelow', 'badAbove'] as const) {
-      const text = limit[edge];
-      if (text === undefined || text.trim() === '') continue;
-      const value = numberIn(text, spec.unit);
-      if (value === null) {
-        understood = false;
-        refuse(`The limit of “${of}” is a number${spec.unit === '' ? '' : ` in ${spec.unit}`}.`, text);
-      } else edges[edge] = value;
-    }
-    const problem = understood ? limitProblem(edges) : null;
-    if (problem !== null) refuse(`The limit of “${of}” cannot be used: ${problem}.`, JSON.stringify(limit));
-    else if (understood) {
-      limits.set(of, { ...edges, source: limit.source, ...(limit.page === undefined ? {} : { page: limit.page }) });
-    }
-  }
-  return { limits, problems };
-}
-
-/** The number of a text in a unit; a unit of the sheet alone may be typed or left out. */
-function numberIn(text: string, unit: string): number | null {
-  const bare = text.trim();
-  if (unitNamed(unit) !== null) return readQuantity(bare, unit, 'measured').value;
-  const number = unit !== '' && bare.endsWith(unit) ? bare.slice(0, bare.length - unit.length).trim() : bare;
-  return readQuantity(number, '', 'measured').value;
-}
-
-/** `charge 2` is the second of the results called `charge`. */
-function specOf(sheet: Sheet, name: string): ResultSpec | null {
-  const whole = Object.hasOwn(sheet.results, name) ? sheet.results[name] : undefined;
-  if (whole !== undefined) return whole;
-  const base = Object.keys(sheet.results).find((of) => name.startsWith(`${of} `));
-  return base === undefined ? null : (sheet.results[base] ?? null);
 }
 
 type Finish = (line: ComputedLine, off: Propagated | null) => SheetResult;
@@ -359,40 +253,5 @@ function lacking(
         voidBecause: null,
       },
     ];
-  });
-}
-
-const digits = (value: Numbers): string =>
-  [value]
-    .flat()
-    .map((each) => String(Number(each.toPrecision(6))))
-    .join('/');
-
-const withUnit = (value: Numbers, unit: string): string => `${digits(value)}${unit === '' ? '' : ` ${unit}`}`;
-
-/** Results as the record keeps them: texts with units. */
-export function toResultLines(outcome: SheetOutcome): ResultLine[] {
-  return outcome.results.map((result): ResultLine => {
-    const show = (value: number | undefined) => (value === undefined ? undefined : withUnit(value, result.unit));
-    const { limit } = result;
-    const edges = limit && {
-      min: show(limit.min),
-      max: show(limit.max),
-      badBelow: show(limit.badBelow),
-      badAbove: show(limit.badAbove),
-      page: limit.page,
-    };
-    return {
-      of: result.of,
-      value: result.value === null ? null : withUnit(result.value, result.unit),
-      seen: result.seen,
-      limit: limit && {
-        ...Object.fromEntries(Object.entries(edges ?? {}).filter(([, text]) => text !== undefined)),
-        source: limit.source,
-      },
-      uncertainty: result.uncertainty === null ? null : withUnit(result.uncertainty, result.unit),
-      uncertaintyFrom: result.uncertaintyFrom,
-      verdict: result.verdict,
-    };
   });
 }

@@ -1,9 +1,11 @@
 import type { Command } from 'commander';
 import { z } from 'zod';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import { computeSheet, type SheetInput, type SheetOutcome, toResultLines } from '../../../shared-lib/sheets/compute.ts';
+import { computeSheet } from '../../../shared-lib/sheets/compute.ts';
 import { sheetOf } from '../../../shared-lib/sheets/index.ts';
+import type { SheetInput, SheetOutcome } from '../../../shared-lib/sheets/outcome.ts';
 import type { Sheet } from '../../../shared-lib/sheets/sheet-kind.ts';
+import { toResultLines } from '../../../shared-lib/sheets/to-result-lines.ts';
 import { answer, run } from '../answer.ts';
 import { exitCodes } from '../exit-codes.ts';
 

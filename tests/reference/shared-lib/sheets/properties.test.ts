@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, type SheetInput } from '../../../../shared-lib/sheets/compute.ts';
+import { compute } from '../../../../shared-lib/sheets/compute.ts';
+import type { SheetInput } from '../../../../shared-lib/sheets/outcome.ts';
 
 const value = (sheet: string, of: string, input: SheetInput): number => {
   const found = compute(sheet, input).results.find((line) => line.of === of)?.value;

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readNumber } from '../../../../shared-lib/quantities/read-number.ts';
 import { Scenario } from '../../../../shared-lib/scenario/schema.ts';
-import { compute, type SheetInput, type TypedLimit } from '../../../../shared-lib/sheets/compute.ts';
+import { compute } from '../../../../shared-lib/sheets/compute.ts';
+import type { SheetInput, TypedLimit } from '../../../../shared-lib/sheets/outcome.ts';
 
 /**
  * The readings of the worked cases (seven stories of the trade's handbook): every result line was written down beside them

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Verdict } from '../../../../shared-lib/model/reading.ts';
-import { compute, type SheetInput } from '../../../../shared-lib/sheets/compute.ts';
+import { compute } from '../../../../shared-lib/sheets/compute.ts';
+import type { SheetInput } from '../../../../shared-lib/sheets/outcome.ts';
 
 /**
  * The handbook's worked examples. Common practice, no source, unless a line says otherwise. The numbers are the

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { defectOf } from '../../../../shared-lib/defects/index.ts';
 import { Reading } from '../../../../shared-lib/model/reading.ts';
 import { unitNamed } from '../../../../shared-lib/quantities/units.ts';
-import { computeSheet, toResultLines } from '../../../../shared-lib/sheets/compute.ts';
+import { computeSheet } from '../../../../shared-lib/sheets/compute.ts';
 import { sheetOf, sheets } from '../../../../shared-lib/sheets/index.ts';
 import { readInputs } from '../../../../shared-lib/sheets/read-inputs.ts';
 import type { InputSpec } from '../../../../shared-lib/sheets/sheet-kind.ts';
+import { toResultLines } from '../../../../shared-lib/sheets/to-result-lines.ts';
 import { limitProblem } from '../../../../shared-lib/verdict/limit.ts';
 
 /** Units that only a sheet uses; everything else must be known to the table of units. */

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { compute, type SheetInput, toResultLines } from '../../../../shared-lib/sheets/compute.ts';
+import { compute } from '../../../../shared-lib/sheets/compute.ts';
 import { sheetOf } from '../../../../shared-lib/sheets/index.ts';
+import type { SheetInput } from '../../../../shared-lib/sheets/outcome.ts';
+import { toResultLines } from '../../../../shared-lib/sheets/to-result-lines.ts';
 
 const line = (sheet: string, of: string, input: SheetInput) =>
   compute(sheet, input).results.find((each) => each.of === of);
