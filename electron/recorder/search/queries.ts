@@ -37,7 +37,7 @@ export interface Hit {
 }
 
 /** Words that stand in very many documents are ranked among the newest of them only: a mechanic wants the first fifty. */
-const mostRanked = 2_000;
+const mostRanked = 500;
 
 /** Documents that hold all the words, the last one as a beginning; best first. */
 export const hitsOfWords = (db: ReadableDb, match: string, most: number): Hit[] =>
