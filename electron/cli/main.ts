@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { addApply } from './commands/apply.ts';
 import { addBackup, addRestore } from './commands/backup.ts';
 import { addCheck } from './commands/check.ts';
+import { addChoices } from './commands/choices.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExtract } from './commands/extract.ts';
 import { addImport } from './commands/import.ts';
@@ -30,6 +31,7 @@ for (const add of [
   addIssue,
   addVerify,
   addStanding,
+  addChoices,
   addApply,
   addCheck,
   addBackup,

@@ -1,3 +1,4 @@
+import { choiceHandlers } from './choices/handlers.ts';
 import type { Handlers } from './context.ts';
 import { findingHandlers } from './findings/handlers.ts';
 import { journalHandlers } from './journal/handlers.ts';
@@ -19,6 +20,7 @@ export const handlers: Handlers = {
   ...markHandlers,
   ...findingHandlers,
   ...readingHandlers,
+  ...choiceHandlers,
   ...reportHandlers,
   ...journalHandlers,
   ...scenarioHandlers,

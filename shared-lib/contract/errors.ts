@@ -28,6 +28,8 @@ export const errorCodes = [
   'link-to-itself',
   'link-exists',
   'issued', // the finding stands in an issued report
+  'finding-not-ranked', // an observation, or what was looked for and not found
+  'decided', // the owner has decided on the choice
   'photo-empty',
   'photo-not-an-image', // details.name, details.found
   'photo-damaged', // details.name, details.why
@@ -49,6 +51,13 @@ export const errorCodes = [
   'not-our-pdf',
   'scenario-malformed', // details.issues
   'scenario-exists', // details.serial
+  'calibration-zero-length', // the reference's two ends, or its stated size, are nothing
+  'calibration-too-few-points', // details.fewest, details.given
+  'calibration-points-collinear',
+  'calibration-points-crossing', // clicked in another order than stated
+  'calibration-not-ellipse', // the rim's points lie on no ellipse
+  'mark-beyond-horizon', // the calibrated plane does not reach so far
+  'annotation-malformed', // details.reason, details.clause
 ] as const;
 export type ErrorCode = (typeof errorCodes)[number];
 

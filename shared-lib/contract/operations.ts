@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { choiceOperations } from './choices.ts';
 import { findingOperations } from './findings.ts';
 import { journalOperations } from './journal.ts';
 import { machineOperations } from './machines.ts';
@@ -20,6 +21,7 @@ export const operations = {
   ...markOperations,
   ...findingOperations,
   ...readingOperations,
+  ...choiceOperations,
   ...reportOperations,
   ...journalOperations,
   ...scenarioOperations,

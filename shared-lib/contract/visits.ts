@@ -5,6 +5,7 @@ import type { Calibration, Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
 import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
+import type { VisitChoices } from './choices.ts';
 import { change, query, step } from './operation.ts';
 import type { Standing } from './standing.ts';
 
@@ -25,6 +26,8 @@ export interface VisitRecord {
   readonly proofs: readonly FindingProof[];
   readonly readings: readonly Reading[];
   readonly standing: Standing;
+  /** Absent where nothing was suspected, offered or decided. */
+  readonly choices?: VisitChoices;
 }
 
 const id = z.string();

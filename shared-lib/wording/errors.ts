@@ -35,6 +35,7 @@ const fixed =
 
 const typedIsKept = 'What you typed still stands here.';
 const nothingChanged = 'Nothing was changed.';
+const calibrationStays = 'The last good calibration stays.';
 const fileUntouched = 'The file is still where it was, untouched.';
 const recordIsSafe = 'Everything up to your last tap is kept.';
 
@@ -125,6 +126,14 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   'link-to-itself': fixed("A finding can't lead to itself.", nothingChanged),
   'link-exists': fixed('These two are joined already.', nothingChanged),
   issued: fixed('This stands in a report that was issued.', 'It stays as it is. Write a new one that takes its place.'),
+  'finding-not-ranked': fixed(
+    'That is listed without a rank, so there is nothing to choose or to decide about it.',
+    nothingChanged,
+  ),
+  decided: fixed(
+    'The owner has decided on this choice.',
+    'It stays as it was read out. Write another choice beside it.',
+  ),
   'photo-empty': fixed('The file is empty. Copy it from the phone again.', fileUntouched),
   'photo-not-an-image': (d) => ({
     happened: `${capital(photoReason(text(d, 'found', 'this')))} is not a photo. Offer a still picture.`,
@@ -190,6 +199,34 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   'scenario-exists': (d) => ({
     happened: `A machine with the serial ${text(d, 'serial', 'of this case')} is here already.`,
     kept: 'Nothing was taken in twice.',
+  }),
+  'calibration-zero-length': fixed(
+    'A known length of nothing measures nothing: its two ends lie on one spot, or its size is zero.',
+    calibrationStays,
+  ),
+  'calibration-too-few-points': (d) => ({
+    happened: `At least ${text(d, 'fewest', 'four')} points are needed; ${text(d, 'given', 'fewer')} were set.`,
+    kept: calibrationStays,
+  }),
+  'calibration-points-collinear': fixed(
+    'These points lie on one line, so the plane can lean any way. Take points that span an area.',
+    calibrationStays,
+  ),
+  'calibration-points-crossing': fixed(
+    'These points go round another way in the photo than in their list: two of them are swapped.',
+    calibrationStays,
+  ),
+  'calibration-not-ellipse': fixed(
+    'These points lie on no ellipse, so they are not the rim of one circle. Set five or more round the rim.',
+    calibrationStays,
+  ),
+  'mark-beyond-horizon': fixed(
+    'The mark lies where the measured plane runs out of sight, so it has no size there.',
+    'The mark stays as drawn.',
+  ),
+  'annotation-malformed': (d) => ({
+    happened: `This is no Web Annotation that can be read: ${text(d, 'reason', 'it does not follow the Recommendation')}.`,
+    kept: 'No mark was added or changed.',
   }),
 };
 

@@ -206,6 +206,71 @@ export interface Tables {
     record_digest: string;
     pdf_digest: string;
   };
+  suspicion: {
+    id: string;
+    visit_id: string;
+    what: string;
+    place: string | null;
+    closed_because: string | null;
+    created_at_ms: number;
+  };
+  suspicion_evidence: {
+    id: string;
+    suspicion_id: string;
+    position: number;
+    finding_id: string | null;
+    reading_id: string | null;
+    bears: 'for' | 'against' | 'cannot tell';
+    because: string;
+  };
+  visit_step: { id: string; visit_id: string; position: number; step: string; place: string | null };
+  visit_money: { id: string; currency: string; tax_percent: string | null };
+  choice: {
+    id: string;
+    visit_id: string;
+    position: number;
+    name: string;
+    conditions: string;
+    hold_points: string;
+  };
+  disposition: {
+    id: string;
+    choice_id: string;
+    finding_id: string;
+    what: 'fixed' | 'partly' | 'left' | 'made-safe' | 'unknown';
+    after: string | null;
+    why: string;
+  };
+  choice_step: { id: string; choice_id: string; position: number; step: string; place: string | null };
+  cost_line: {
+    id: string;
+    choice_id: string;
+    position: number;
+    kind: 'parts' | 'labour' | 'outside' | 'contingency';
+    words: string;
+    amount: string;
+    price: string;
+  };
+  decision: {
+    id: string;
+    visit_id: string;
+    finding_id: string | null;
+    choice_id: string | null;
+    decision: 'accepted' | 'accepted-with-changes' | 'declined' | 'deferred' | 'refused-by-mechanic';
+    completed: string;
+    words: string;
+    decided_by: string;
+    capacity: string;
+    how_told: string;
+    shown_shots: string;
+    statement: string;
+    signature: string | null;
+    unsigned_because: string;
+    told: string;
+    decided_at_ms: number;
+    zone_offset_min: number;
+    person_id: string | null;
+  };
   search_document: {
     rowid: Generated<number>;
     record: string;
@@ -239,5 +304,8 @@ export type RecordTable = Exclude<TableName, 'journal' | 'search_document'>;
 /** The column that names a row. */
 export const keyColumn = (table: RecordTable): 'id' | 'digest' => (table === 'original' ? 'digest' : 'id');
 
-/** Personal rows: the journal holds their digests only. An issued report's frozen record names its owner too. */
-export const personalTables: ReadonlySet<RecordTable> = new Set(['owner', 'report']);
+/**
+ * Personal rows: the journal holds their digests only. An issued report's frozen record names its owner too, and a decision
+ * who decided, in whose words and with whose hand.
+ */
+export const personalTables: ReadonlySet<RecordTable> = new Set(['owner', 'report', 'decision']);

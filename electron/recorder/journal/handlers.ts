@@ -1,7 +1,9 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { refuseDecided } from '../choices/refuse-decided.ts';
 import type { Context, Handlers } from '../context.ts';
 import { issuedOf } from '../reports/queries.ts';
-import { entriesOfStep, entriesOfVisit } from './queries.ts';
+import type { RowChange } from './change.ts';
+import { entriesOfStep, entriesOfVisit, rowOf } from './queries.ts';
 import { reverseStep, stacksOf, undoState } from './undo.ts';
 
 /** What stands in an issued report is superseded or corrected by a new revision, never taken back. */
@@ -16,7 +18,15 @@ const takeBack = (context: Context, visitId: string, which: 'undo' | 'redo') => 
   const step = stacksOf(db, caller.windowId, visitId)[which].at(-1);
   if (!step) throw new AppError(which === 'undo' ? 'nothing-to-undo' : 'nothing-to-redo', {});
   refuseIssued(context, visitId, step.stepId);
-  context.mutate((writer) => reverseStep(db, writer, step.stepId), { reverses: step.stepId });
+  const changes = entriesOfStep(db, step.stepId).flatMap((entry) => JSON.parse(entry.changes) as RowChange[]);
+  refuseDecided(db, changes, ({ table, id }) => rowOf(db, table, id));
+  try {
+    context.mutate((writer) => reverseStep(db, writer, step.stepId), { reverses: step.stepId });
+  } catch (cause) {
+    // Something that is never taken back, a decision, rests on it.
+    if ((cause as { code?: unknown }).code !== 'SQLITE_CONSTRAINT_FOREIGNKEY') throw cause;
+    throw new AppError('changed-by-another', {}, { cause });
+  }
   return { done: step.operation, ...undoState(db, caller.windowId, visitId) };
 };
 

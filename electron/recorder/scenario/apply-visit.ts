@@ -10,6 +10,7 @@ import type { CallAs, Context } from '../context.ts';
 import { shotById } from '../photos/queries.ts';
 import { takeIntoVisit } from '../photos/run-import.ts';
 import { withTestPicture } from '../photos/test-picture.ts';
+import { applyChoices } from './apply-choices.ts';
 import { fillSheet } from './fill-sheet.ts';
 import { timesOfVisit } from './times-of-visit.ts';
 
@@ -179,17 +180,6 @@ const takeTestPicture = async (
   });
 };
 
-const nameWhatIsLeftOut = ({ applied }: Applying, visit: ScenarioVisit): void => {
-  for (const [part, words] of [
-    ['suspicions', 'suspicions and their evidence'],
-    ['steps', 'steps of the work'],
-    ['choices', 'repair choices'],
-    ['decisions', "the owner's decisions"],
-  ] as const) {
-    if ((visit[part] ?? []).length > 0) applied.leftOut.add(words);
-  }
-};
-
 /** One visit of a scenario, in the order a mechanic would enter it: findings, readings, photos, and what shows what. */
 export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Promise<void> => {
   const { context, applied } = applying;
@@ -253,6 +243,7 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
         await takeTestPicture(applying, visitId, idOf(finding.id), finding);
     }
   }
+  const decidedAtMs = times.openedAtMs + 7 * 60 * 60_000;
+  await applyChoices({ context, visit, visitId, findingId: idOf, readingIds, decidedAtMs });
   if (visit.left) await context.call('visit.change', { id: visitId, leftAtMs: Date.parse(`${visit.date}T16:00:00Z`) });
-  nameWhatIsLeftOut(applying, visit);
 };

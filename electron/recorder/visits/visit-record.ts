@@ -1,7 +1,10 @@
+import { saysAnything } from '../../../shared-lib/choices/choices-of.ts';
+import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
+import { visitChoices } from '../choices/visit-choices.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
@@ -12,7 +15,7 @@ import { shotsOf } from '../photos/queries.ts';
 import { readingNow } from '../readings/compute-reading.ts';
 import { readingsOf } from '../readings/queries.ts';
 import { shopRow } from '../shop/queries.ts';
-import { rowToScopeItem, rowToVisit, scopeOf, visitById } from './queries.ts';
+import { rowToScopeItem, rowToVisit, scopeOf, visitById, visitsOf } from './queries.ts';
 
 /** All that the standing of each visit needs, loaded for many visits at once: the floor shows a thousand machines. */
 export const standingInputs = (db: ReadableDb, rows: readonly Tables['visit'][]): Map<string, StandingInput> => {
@@ -62,6 +65,32 @@ const inputOf = (db: ReadableDb, row: Tables['visit']): StandingInput => {
 export const standingOfVisit = (db: ReadableDb, visitId: string): Standing =>
   standingOf(inputOf(db, visitRow(db, visitId)));
 
+const choicesOf = (db: ReadableDb, row: Tables['visit'], input: StandingInput, standing: Standing): VisitChoices => {
+  // Earlier visits are loaded only where something of them is taken up again.
+  const tracked = input.findings.some(({ trackOf, binned }) => trackOf !== null && !binned);
+  const all = tracked ? visitsOf(db, row.machine_id) : [];
+  const before = all.slice(
+    0,
+    Math.max(
+      0,
+      all.findIndex(({ id }) => id === row.id),
+    ),
+  );
+  const inputs = standingInputs(db, before);
+  const earlier = before.flatMap((visit) => {
+    const loaded = inputs.get(visit.id);
+    return loaded ? [{ row: visit, input: loaded }] : [];
+  });
+  return visitChoices(db, { row, input, standing, earlier });
+};
+
+/** What was suspected, what can be chosen, and what was decided. @throws AppError 'not-found' */
+export const choicesOfVisit = (db: ReadableDb, visitId: string): VisitChoices => {
+  const row = visitRow(db, visitId);
+  const input = inputOf(db, row);
+  return choicesOf(db, row, input, standingOf(input));
+};
+
 /** Everything of one visit. @throws AppError 'not-found' */
 export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const row = visitRow(db, visitId);
@@ -71,6 +100,8 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const layout = layoutsById(db, [row.layout_id])[0];
   if (!machine || !layout) throw new Error(`visit ${visitId} has no machine or layout`);
   const meters = metersOf(db, row.machine_id);
+  const standing = standingOf(input);
+  const choices = choicesOf(db, row, input, standing);
   return {
     visit,
     machine: rowToMachine(machine),
@@ -88,6 +119,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     readings: input.readings.map((reading) =>
       readingNow(db, reading, { conditions: visit.conditions, volts: input.layout.volts }),
     ),
-    standing: standingOf(input),
+    standing,
+    ...(saysAnything(choices) ? { choices } : {}),
   };
 };

@@ -1,0 +1,132 @@
+import {
+  Choice,
+  ChoiceDisposition,
+  CostLine,
+  Decision,
+  Evidence,
+  type Money,
+  Step,
+  Suspicion,
+} from '../../../shared-lib/choices/records.ts';
+import { build, type ReadableDb } from '../database/connection.ts';
+import type { Tables } from '../database/tables.ts';
+
+const rowToEvidence = (row: Tables['suspicion_evidence']): Evidence =>
+  Evidence.parse({
+    id: row.id,
+    findingId: row.finding_id,
+    readingId: row.reading_id,
+    bears: row.bears,
+    because: row.because,
+  });
+
+export const rowToStep = (row: Pick<Tables['visit_step'], 'id' | 'step' | 'place'>): Step =>
+  Step.parse({ id: row.id, step: row.step, at: row.place });
+
+const rowToDisposition = (row: Tables['disposition']): ChoiceDisposition =>
+  ChoiceDisposition.parse({
+    findingId: row.finding_id,
+    is: row.what,
+    after: row.after === null ? null : JSON.parse(row.after),
+    why: row.why,
+  });
+
+const rowToCost = ({ id, kind, words, amount, price }: Tables['cost_line']): CostLine =>
+  CostLine.parse({ id, kind, words, amount, price });
+
+export const rowToDecision = (row: Tables['decision']): Decision =>
+  Decision.parse({
+    id: row.id,
+    findingId: row.finding_id,
+    choiceId: row.choice_id,
+    decision: row.decision,
+    completed: row.completed,
+    words: row.words,
+    by: row.decided_by,
+    capacity: row.capacity,
+    howTold: row.how_told,
+    shownShotIds: JSON.parse(row.shown_shots),
+    statement: row.statement,
+    signature: row.signature === null ? null : JSON.parse(row.signature),
+    unsignedBecause: row.unsigned_because,
+    decidedAtMs: row.decided_at_ms,
+    zoneOffsetMin: row.zone_offset_min,
+    personId: row.person_id,
+  });
+
+export const suspicionRows = (db: ReadableDb, visitId: string) =>
+  db.all(
+    build
+      .selectFrom('suspicion')
+      .selectAll()
+      .where('visit_id', '=', visitId)
+      .orderBy('created_at_ms')
+      .orderBy('rowid' as 'id'),
+  );
+
+export const evidenceRows = (db: ReadableDb, suspicionId: string) =>
+  db.all(
+    build.selectFrom('suspicion_evidence').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'),
+  );
+
+export const rowToSuspicion = (db: ReadableDb, row: Tables['suspicion']): Suspicion =>
+  Suspicion.parse({
+    id: row.id,
+    what: row.what,
+    at: row.place,
+    closedBecause: row.closed_because,
+    createdAtMs: row.created_at_ms,
+    evidence: evidenceRows(db, row.id).map(rowToEvidence),
+  });
+
+export const visitStepRows = (db: ReadableDb, visitId: string) =>
+  db.all(build.selectFrom('visit_step').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+
+export const choiceRows = (db: ReadableDb, visitId: string) =>
+  db.all(build.selectFrom('choice').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+
+export const choiceRow = (db: ReadableDb, id: string) =>
+  db.first(build.selectFrom('choice').selectAll().where('id', '=', id));
+
+export const dispositionRows = (db: ReadableDb, choiceId: string) =>
+  db.all(build.selectFrom('disposition').selectAll().where('choice_id', '=', choiceId).orderBy('id'));
+
+export const choiceStepRows = (db: ReadableDb, choiceId: string) =>
+  db.all(build.selectFrom('choice_step').selectAll().where('choice_id', '=', choiceId).orderBy('position'));
+
+export const costRows = (db: ReadableDb, choiceId: string) =>
+  db.all(build.selectFrom('cost_line').selectAll().where('choice_id', '=', choiceId).orderBy('position'));
+
+export const rowToChoice = (db: ReadableDb, row: Tables['choice']): Choice =>
+  Choice.parse({
+    id: row.id,
+    name: row.name,
+    conditions: row.conditions,
+    holdPoints: row.hold_points,
+    dispositions: dispositionRows(db, row.id).map(rowToDisposition),
+    steps: choiceStepRows(db, row.id).map(rowToStep),
+    costs: costRows(db, row.id).map(rowToCost),
+  });
+
+/** In the order they were taken. */
+export const decisionRows = (db: ReadableDb, visitId: string) =>
+  db.all(
+    build
+      .selectFrom('decision')
+      .selectAll()
+      .where('visit_id', '=', visitId)
+      .orderBy('decided_at_ms')
+      .orderBy('rowid' as 'id'),
+  );
+
+export const isDecided = (db: ReadableDb, choiceId: string): boolean =>
+  db.first(build.selectFrom('decision').select('id').where('choice_id', '=', choiceId).limit(1)) !== undefined;
+
+export const moneyOf = (db: ReadableDb, visitId: string): Money => {
+  const row = db.first(build.selectFrom('visit_money').selectAll().where('id', '=', visitId));
+  return { currency: row?.currency ?? '', taxPercent: row?.tax_percent ?? null };
+};
+
+/** Where the next row of a list goes. */
+export const nextPosition = (rows: readonly { readonly position: number }[]): number =>
+  Math.max(-1, ...rows.map(({ position }) => position)) + 1;

@@ -1,0 +1,71 @@
+import { cautionsFor } from '../cautions/cautions-for.ts';
+import type { ChoiceView } from '../contract/choices.ts';
+import type { Standing } from '../contract/standing.ts';
+import { compareLocations } from '../parts/compare-locations.ts';
+import { type Disposition, residual } from '../ranking/residual.ts';
+import type { StandingInput } from '../ranking/standing.ts';
+import { standingFindings, toRankable } from '../ranking/to-rankable.ts';
+import { costOf } from './money.ts';
+import type { Choice, Money, Step } from './records.ts';
+
+/** A visit as a choice sees it. */
+export interface ChoiceContext {
+  readonly input: StandingInput;
+  readonly standing: Standing;
+  readonly steps: readonly Step[];
+  readonly money: Money;
+}
+
+/** A finding that the choice does not name is left: each ranked one is covered exactly once. */
+function everyDisposition(choice: Choice, standing: Standing): Choice['dispositions'] {
+  const named = new Map(choice.dispositions.map((disposition) => [disposition.findingId, disposition]));
+  return standing.lines.map(({ findingId }) => named.get(findingId) ?? { findingId, is: 'left', after: null, why: '' });
+}
+
+function forRanking(dispositions: Choice['dispositions']): Record<string, Disposition> {
+  return Object.fromEntries(
+    dispositions.map(({ findingId, is, after }) => [findingId, after === null ? { is } : { is, after }]),
+  );
+}
+
+/** One choice with what it leaves, what will return, the cautions that follow and what it costs. */
+export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext): ChoiceView {
+  const { input, standing, steps, money } = context;
+  const { layout, proofs, links } = input;
+  const { use } = input.visit;
+  const findings = standingFindings(input.findings);
+  const dispositions = everyDisposition(choice, standing);
+  const { left, highestLevelLeft, doNotOperateLeft, willReturn } = residual(
+    {
+      findings: findings.flatMap((finding) => toRankable(finding, { layout, proofs, use }) ?? []),
+      causes: links,
+      use,
+      comparePlaces: (a, b) => compareLocations(a, b, layout),
+    },
+    forRanking(dispositions),
+  );
+  const titleOf = new Map(standing.lines.map(({ findingId, title }) => [findingId, title]));
+  const fixes = new Set(dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
+  const called = cautionsFor(
+    { layout, findings, readings: input.readings, steps, chosen: { steps: choice.steps, fixes } },
+    'report',
+  );
+  return {
+    ...choice,
+    dispositions,
+    left: left.map(({ finding, tier, level }) => ({
+      findingId: finding.id,
+      number: finding.number,
+      tier,
+      state: finding.state,
+      title: titleOf.get(finding.id) ?? '',
+      level,
+    })),
+    highestLevelLeft,
+    doNotOperateLeft,
+    willReturn,
+    cautions: called.map(({ caution: { id, word, text } }) => ({ id, word, text })),
+    cost: costOf(choice.costs, money),
+    chosen,
+  };
+}
