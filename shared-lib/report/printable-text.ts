@@ -112,11 +112,16 @@ function partable(clusters: readonly string[]): string[] {
   return out;
 }
 
+/** Every font that ships holds these; only a long word among them needs a second look. */
+const ordinary = /^[\n -~]*$/;
+const longWord = /[^\n ]{27}/;
+
 /**
  * Text that the typesetter can set with the fonts that ship: what none of them holds, and what an archive PDF
  * forbids, stands there as `[U+XXXX]`. Line breaks stay, tabs become spaces. A report never fails because of a name.
  */
 export function printableText(text: string): string {
+  if (ordinary.test(text) && !longWord.test(text)) return text;
   const plain = text.replaceAll(/\r\n?/g, '\n').replaceAll('\t', ' ').normalize('NFC');
   return partable(clustersOf(plain).map(printCluster)).join('');
 }

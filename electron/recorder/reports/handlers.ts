@@ -1,10 +1,9 @@
 import { createHash } from 'node:crypto';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
 import type { Context, Handlers } from '../context.ts';
-import { rowToShop, shopRow } from '../shop/queries.ts';
 import { issueReport } from './issue.ts';
 import { issuedOf, rowToIssued } from './queries.ts';
-import { photoFilesFor, reportOfVisit } from './report-of-visit.ts';
+import { photoFilesFor, reportSource } from './report-of-visit.ts';
 import { Typesetter } from './typeset.ts';
 import { verifyReport } from './verify.ts';
 import { writeWholeFile } from './write-file.ts';
@@ -16,8 +15,9 @@ const typesetterOf = ({ services }: Pick<Context, 'services'>): Typesetter =>
 export const reportHandlers: Handlers = {
   'report.preview': {
     read: async (context, { visitId, paper }) => {
-      const { record, report } = reportOfVisit(context, visitId);
-      const shop = rowToShop(shopRow(context.db));
+      const source = reportSource(context, visitId);
+      const { record, shop } = source;
+      const report = await typesetterOf(context).build(source);
       const photoFiles = await photoFilesFor(context, report);
       const pages = await typesetterOf(context).preview(report, { paper: paper ?? shop.paper, photoFiles });
       return { pages, missing: reportGaps(record, shop) };
@@ -25,11 +25,14 @@ export const reportHandlers: Handlers = {
   },
   'report.print': {
     read: async (context, { visitId, token, paper }) => {
-      const { report } = reportOfVisit(context, visitId);
+      const source = reportSource(context, visitId);
       const path = context.tokens.spend(token, 'write');
-      const shop = rowToShop(shopRow(context.db));
+      const report = await typesetterOf(context).build(source);
       const photoFiles = await photoFilesFor(context, report);
-      const { pdf, pages } = await typesetterOf(context).typeset(report, { paper: paper ?? shop.paper, photoFiles });
+      const { pdf, pages } = await typesetterOf(context).typeset(report, {
+        paper: paper ?? source.shop.paper,
+        photoFiles,
+      });
       await writeWholeFile(path, pdf);
       return { path, pages, digest: createHash('sha256').update(pdf).digest('hex') };
     },

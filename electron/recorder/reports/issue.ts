@@ -11,9 +11,8 @@ import type { Issue } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
 import { shopKey } from '../seal/shop-key.ts';
 import { signPdf } from '../seal/sign-pdf.ts';
-import { rowToShop, shopRow } from '../shop/queries.ts';
 import { highestNumber, issuedOf, rowToIssued } from './queries.ts';
-import { photoFilesFor, reportOfVisit } from './report-of-visit.ts';
+import { photoFilesFor, reportSource } from './report-of-visit.ts';
 import type { Typesetter } from './typeset.ts';
 import { writeWholeFile } from './write-file.ts';
 
@@ -52,13 +51,13 @@ export const issueReport = async (
   typesetter: Typesetter,
   { visitId, path, paper }: IssueInput,
 ): Promise<IssuedReport & { path: string; pages: number }> => {
-  const { db, dataFolder, clock } = context;
-  const shop = rowToShop(shopRow(db));
-  const draft = reportOfVisit(context, visitId);
+  const { dataFolder, clock } = context;
+  const draft = reportSource(context, visitId);
+  const { shop } = draft;
   const missing = requiredForIssue(reportGaps(draft.record, shop)).map(({ what }) => what);
   if (missing.length > 0) throw new AppError('report-not-ready', { missing });
   const issue = nextIssue(context, visitId, draft.record);
-  const { report } = reportOfVisit(context, visitId, issue);
+  const report = await typesetter.build({ ...draft, issue });
   const photoFiles = await photoFilesFor(context, report);
   const { pdf, pages } = await typesetter.typeset(report, { paper: paper ?? shop.paper, photoFiles });
   const key = await shopKey(dataFolder, { shopName: shop.name, atMs: clock() });

@@ -1,10 +1,7 @@
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
-import { buildReport } from '../../../shared-lib/report/build.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
-import type { Issue } from '../../../shared-lib/report/source.ts';
+import type { ReportSource } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
 import { photosOf } from '../photos/photo-service.ts';
 import { originalByDigest } from '../photos/queries.ts';
@@ -17,34 +14,17 @@ const programVersion = String(
     .version,
 );
 
-const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
-
-export interface VisitReport {
-  readonly record: VisitRecord;
-  readonly report: Report;
-}
-
-/** The report of a visit as it stands now: a draft, unless it is being issued. @throws AppError 'not-found' */
-export const reportOfVisit = (
-  { db, clock }: Pick<Context, 'db' | 'clock'>,
-  visitId: string,
-  issue?: Issue,
-): VisitReport => {
-  const record = visitRecord(db, visitId);
+/** What a visit's report is made from, as it stands now. @throws AppError 'not-found' */
+export const reportSource = ({ db, clock }: Pick<Context, 'db' | 'clock'>, visitId: string): ReportSource => {
   const shop = rowToShop(shopRow(db));
-  const report = buildReport(
-    {
-      record,
-      shop,
-      people: people(db),
-      nowMs: clock(),
-      zoneOffsetMin: zoneMinutes(shop.timeZone),
-      programVersion,
-      issue,
-    },
-    sha256,
-  );
-  return { record, report };
+  return {
+    record: visitRecord(db, visitId),
+    shop,
+    people: people(db),
+    nowMs: clock(),
+    zoneOffsetMin: zoneMinutes(shop.timeZone),
+    programVersion,
+  };
 };
 
 /** Every picture the report prints, once. */

@@ -1,11 +1,13 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
 import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
+import { buildReport } from '../../../shared-lib/report/build.ts';
 import { fontFamilies } from '../../../shared-lib/report/font-coverage.ts';
 import { previewPhoto } from './preview-photos.ts';
 import { splitSvg } from './split-svg.ts';
-import type { TypesetAnswer, TypesetJob } from './typeset-job.ts';
+import type { ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
 const assets = join(import.meta.dirname, '../../../assets');
 const workspace = join(assets, 'report');
@@ -83,8 +85,11 @@ async function document(job: TypesetJob): Promise<NodeTypstDocument> {
   throw new Error(second.message);
 }
 
-async function answer(job: TypesetJob): Promise<TypesetAnswer> {
+const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
+
+async function answer(job: ReportJob): Promise<TypesetAnswer> {
   try {
+    if (job.make === 'report') return { id: job.id, report: buildReport(job.source, sha256) };
     const made = await document(job);
     if (job.make === 'preview') return { id: job.id, svgs: splitSvg(compiler.plainSvg(made)) };
     // An archive PDF needs a date on its attachment; the report's own day makes the bytes repeatable.
@@ -102,6 +107,6 @@ async function answer(job: TypesetJob): Promise<TypesetAnswer> {
 
 /** One after the other: they share the compiler and its shadow files. */
 let last: Promise<void> = Promise.resolve();
-parentPort?.on('message', (job: TypesetJob) => {
+parentPort?.on('message', (job: ReportJob) => {
   last = last.then(async () => parentPort?.postMessage(await answer(job)));
 });

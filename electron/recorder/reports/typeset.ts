@@ -1,7 +1,8 @@
 import { Worker } from 'node:worker_threads';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
-import type { PaperName, TypesetAnswer, TypesetJob } from './typeset-job.ts';
+import type { ReportSource } from '../../../shared-lib/report/source.ts';
+import type { BuildJob, PaperName, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
 export interface TypesetOptions {
   readonly paper: PaperName;
@@ -34,9 +35,20 @@ export class Typesetter {
   #nextId = 1;
   readonly #waiting = new Map<number, Waiting>();
 
+  /**
+   * The report of a record.
+   *
+   * @throws AppError 'report-typesetting-failed'
+   */
+  async build(source: ReportSource): Promise<Report> {
+    const answer = await this.#run({ make: 'report', source });
+    if (!('report' in answer)) throw failed('no report came back');
+    return answer.report;
+  }
+
   /** @throws AppError 'report-typesetting-failed' */
   async typeset(report: Report, options: TypesetOptions): Promise<TypesetPdf> {
-    const answer = await this.#run('pdf', report, options);
+    const answer = await this.#run({ make: 'pdf', report, ...options });
     if (!('pdf' in answer)) throw failed('no PDF came back');
     return { pdf: answer.pdf, pages: answer.pages };
   }
@@ -47,7 +59,7 @@ export class Typesetter {
    * @throws AppError 'report-typesetting-failed'
    */
   async preview(report: Report, options: TypesetOptions): Promise<readonly string[]> {
-    const answer = await this.#run('preview', report, options);
+    const answer = await this.#run({ make: 'preview', report, ...options });
     if (!('svgs' in answer)) throw failed('no pages came back');
     return answer.svgs;
   }
@@ -59,7 +71,7 @@ export class Typesetter {
     await worker?.terminate();
   }
 
-  async #run(make: TypesetJob['make'], report: Report, options: TypesetOptions): Promise<TypesetAnswer> {
+  async #run(job: BuildJob | TypesetJob): Promise<TypesetAnswer> {
     const worker = this.#start();
     const id = this.#nextId++;
     const answer = await new Promise<TypesetAnswer>((resolve, reject) => {
@@ -69,7 +81,7 @@ export class Typesetter {
       }, patienceMs);
       this.#waiting.set(id, { resolve, reject, timer });
       worker.ref();
-      worker.postMessage({ id, make, report, ...options } satisfies TypesetJob);
+      worker.postMessage({ id, ...job } satisfies ReportJob);
     });
     if ('failed' in answer) throw failed(answer.failed);
     return answer;
