@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { damageBeside } from '../../../electron/recorder/database/damage-beside.ts';
 import { damageIn, databaseFile } from '../../../electron/recorder/database/open.ts';
 import { addLoader, freshFolder, openTestRecorder } from '../../support/test-recorder.ts';
-import { startRecorder } from './recorder-child.ts';
+import { startRecorder } from './start-recorder.ts';
 
 /** A record with pages enough that one can be spoilt which nobody reads at the start. */
 const closedRecord = async (): Promise<string> => {

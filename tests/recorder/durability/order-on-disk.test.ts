@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { expect, it, onTestFinished } from 'vitest';
 import { addLoader, openTestRecorder } from '../../support/test-recorder.ts';
 import { digestOfFile, fixture } from '../photos/photo-room.ts';
-import { startRecorder } from './recorder-child.ts';
+import { startRecorder } from './start-recorder.ts';
 import { callsIn, inOrder } from './system-calls.ts';
 
 const hasStrace = spawnSync('strace', ['-V'], { stdio: 'ignore' }).status === 0;

@@ -1,7 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
-import { onTestFinished } from 'vitest';
 import type { FromRecorder, ToRecorder } from '../../../shared-lib/contract/envelope.ts';
 import type { RecorderEvent } from '../../../shared-lib/contract/events.ts';
 import type { InputOf, OperationName, OutputOf } from '../../../shared-lib/contract/operations.ts';
@@ -18,6 +17,7 @@ export interface RecorderChild {
   /** Resolves with the first event, past or to come, that it is asked for. */
   event(is: (event: RecorderEvent) => boolean): Promise<RecorderEvent>;
   readonly ended: Promise<unknown>;
+  kill(): Promise<unknown>;
 }
 
 /**
@@ -25,15 +25,10 @@ export interface RecorderChild {
  *
  * @param under  a program that runs it, such as a tracer, with its own words
  */
-export const startRecorder = async (dataFolder: string, under: readonly string[] = []): Promise<RecorderChild> => {
+export const runRecorder = async (dataFolder: string, under: readonly string[] = []): Promise<RecorderChild> => {
   const [program = process.execPath, ...words] = [...under, process.execPath, script, '--data', dataFolder];
   const child = spawn(program, words, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'], serialization: 'advanced' });
   const ended = once(child, 'exit');
-  onTestFinished(async () => {
-    child.kill('SIGKILL');
-    await ended;
-  });
-
   const waiting = new Map<number, { resolve: (output: never) => void; reject: (error: Error) => void }>();
   const events: RecorderEvent[] = [];
   const listeners = new Set<(event: RecorderEvent) => void>();
@@ -67,6 +62,10 @@ export const startRecorder = async (dataFolder: string, under: readonly string[]
     process: child,
     events,
     ended,
+    kill: () => {
+      child.kill('SIGKILL');
+      return ended;
+    },
     send,
     call: (name, input) =>
       new Promise((resolve, reject) => {
