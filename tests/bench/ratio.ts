@@ -17,7 +17,8 @@ export const quantile = (values: readonly number[], share: number): number => {
 
 const median = (values: readonly number[]): number => quantile(values, 0.5);
 
-const spread = (values: readonly number[]): string => `${Math.min(...values).toFixed(1)} to ${Math.max(...values).toFixed(1)}`;
+const spread = (values: readonly number[]): string =>
+  `${Math.min(...values).toFixed(1)} to ${Math.max(...values).toFixed(1)}`;
 
 /** Runs both in turns, ours first in every other round. */
 export const inTurns = async (
