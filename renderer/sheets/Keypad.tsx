@@ -26,7 +26,7 @@ export function Keypad({ field, draft, onNext, label }: KeypadProps) {
   const type = (text: string) => (event: PointerEvent) =>
     press(event, (into) => draft.type(into, `${draft.textOf(into)}${text}`));
   return (
-    <div className={styles.pad}>
+    <div className={styles.pad} data-open={isOpen ? '' : undefined}>
       <Button look="link" onPress={() => setOpen(!isOpen)} expanded={isOpen}>
         {isOpen ? 'Put the number keys away' : 'Number keys on the screen'}
       </Button>

@@ -38,6 +38,11 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
   const edges = sayLimit(line, system);
   const source =
     limit === null ? '' : [sources[limit.source], limit.page ?? ''].filter((words) => words !== '').join(', ');
+  // What the column beside it says already is not said twice.
+  const cites =
+    limit?.source === 'common-practice' && result.limit?.cites?.includes('; not the maker’s') === false
+      ? result.limit.cites
+      : undefined;
   const isLacking = result.value === null && result.seen === null;
   const bars =
     result.value === null
@@ -90,8 +95,6 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
           {result.basis !== null && `; ${result.basis}`}.
           {result.crossCheck !== null &&
             ` Cross-check ${crossCheckWords(result, system)}: ${result.crossCheck.formula}.`}
-          {result.uncertaintyFrom !== null && ` Off by: ${result.uncertaintyFrom}.`}
-          {result.limit?.cites !== undefined && limit?.source === 'common-practice' && ` Limit: ${result.limit.cites}.`}
           {result.voidBecause !== null && <strong> Void: {result.voidBecause}</strong>}
           {otherwise !== null && otherwise.value !== line.value && (
             <strong>
@@ -99,6 +102,10 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
               Changed: an earlier version of this sheet said {otherwise.value ?? 'nothing'}, {otherwise.verdict}.
             </strong>
           )}
+        </span>
+        <span className={styles.from}>
+          {result.uncertaintyFrom !== null && shown?.off != null && `± ${result.uncertaintyFrom}. `}
+          {cites !== undefined && `Limit: ${cites}.`}
         </span>
       </div>
       {editor}

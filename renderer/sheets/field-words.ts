@@ -13,7 +13,8 @@ export function rangeWords(spec: InputSpec, system: UnitSystem): string {
     default: {
       const [least, most] = spec.usual ?? spec.possible;
       const show = (value: number) => showValue(value, spec.unit, null, system);
-      const between = `${spec.usual === undefined ? '' : 'usually '}${show(least)} to ${show(most)}`;
+      const bare = (shown: string) => /^[\u2212\d.\u202f]*\d/u.exec(shown)?.[0] ?? shown;
+      const between = `${spec.usual === undefined ? '' : 'usually '}${bare(show(least))} to ${show(most)}`;
       return [howWords(spec), between].filter((words) => words !== '').join('; ');
     }
   }

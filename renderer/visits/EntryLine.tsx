@@ -37,10 +37,29 @@ function bodyOf(entry: Entry, record: VisitRecord, onFinding: (id: string) => vo
     case 'shots':
       return <Burst entry={entry} record={record} />;
     case 'reading':
-      return <ReadingWords reading={entry.reading} layout={record.layout.layout} />;
+      return <ReadingEntry entry={entry} record={record} />;
     case 'finding':
       return <FindingWords entry={entry} onFinding={onFinding} />;
   }
+}
+
+interface ReadingEntryProps {
+  readonly entry: Extract<Entry, { kind: 'reading' }>;
+  readonly record: VisitRecord;
+}
+
+/** A reading leads to the sheet it was written on. */
+function ReadingEntry({ entry, record }: ReadingEntryProps) {
+  const { id, visitId, sheet } = entry.reading;
+  return (
+    <button
+      type="button"
+      className={styles.reading}
+      onClick={() => go({ name: 'visit', visitId, page: 'sheets', sheet, readingId: id })}
+    >
+      <ReadingWords reading={entry.reading} layout={record.layout.layout} />
+    </button>
+  );
 }
 
 function Burst({ entry, record }: { readonly entry: Extract<Entry, { kind: 'shots' }>; readonly record: VisitRecord }) {

@@ -121,6 +121,8 @@ export interface FindingsSection {
 
 export interface ReadingLine {
   readonly what: string;
+  /** What it is computed from what, and by which standard; empty for a reading that was written down as it was. */
+  readonly how: string;
   readonly value: string;
   readonly limit: string;
   readonly source: string;
@@ -133,6 +135,8 @@ export interface ReadingBlock {
   readonly sheet: string;
   readonly place: string;
   readonly lines: readonly ReadingLine[];
+  /** What the numbers point to and what they cannot say. */
+  readonly says: readonly string[];
   readonly notes: readonly string[];
 }
 

@@ -4,6 +4,7 @@ import { type ShownNumber, showValue, withUnit } from '../quantities/show-quanti
 import type { UnitSystem } from '../quantities/units.ts';
 import { verdictWeight } from '../readings/verdict-weight.ts';
 import type { ReadingLine } from './model.ts';
+import { asPart } from './sentence.ts';
 
 const sources: Readonly<Record<NonNullable<ResultLine['limit']>['source'], string>> = {
   maker: 'the maker’s',
@@ -91,10 +92,11 @@ export function sayLimit({ limit }: Pick<ResultLine, 'limit'>, system: UnitSyste
   return edges.join('; ');
 }
 
-export function sayResultLine(result: ResultLine, system: UnitSystem): ReadingLine {
+export function sayResultLine(result: ResultLine, system: UnitSystem, how = ''): ReadingLine {
   const page = result.limit?.page === undefined ? '' : `, ${result.limit.page}`;
   return {
     what: result.of,
+    how,
     value:
       result.value === null || result.value.trim() === '' ? '–' : showResult(result.value, result.uncertainty, system),
     limit: sayLimit(result, system),
@@ -104,9 +106,14 @@ export function sayResultLine(result: ResultLine, system: UnitSystem): ReadingLi
   };
 }
 
-/** Inputs and conditions as they were typed: `radius 200 mm, arc 82 mm`. */
-export function sayTyped(entries: Reading['inputs']): string {
+/** Inputs and conditions as they were typed: `radius 200 mm, arc 82 mm`. A sheet has its own words for its fields. */
+export function sayTyped(entries: Reading['inputs'], labels: Readonly<Record<string, { label: string }>> = {}): string {
   return Object.entries(entries)
-    .map(([name, typed]) => `${name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()} ${typed}`)
+    .map(([name, typed]) => `${labelOf(name, labels)} ${typed.trim().replaceAll(/\s*\n\s*/g, '; ')}`)
     .join(', ');
 }
+
+const labelOf = (name: string, labels: Readonly<Record<string, { label: string }>>): string => {
+  const own = Object.hasOwn(labels, name) ? labels[name] : undefined;
+  return own === undefined ? name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase() : asPart(own.label);
+};

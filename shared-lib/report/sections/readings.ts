@@ -1,23 +1,59 @@
 import type { Reading } from '../../model/reading.ts';
+import { outcomeOf } from '../../readings/outcome-of.ts';
+import type { SheetOutcome, SheetResult } from '../../sheets/compute.ts';
+import { sheetOf } from '../../sheets/index.ts';
 import { sheetName } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
 import { sayMoment } from '../dates.ts';
 import type { ReadingBlock, ReadingsSection } from '../model.ts';
-import { sayResultLine, sayTyped } from '../reading-words.ts';
+import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
 import { asPart, asSentence } from '../sentence.ts';
 
+/** Formula, standard, the handbook's figure beside it, and why it may not be judged. */
+function howOf(result: SheetResult | undefined, context: ReportContext): string {
+  if (result === undefined) return '';
+  const { formula, basis, crossCheck, unit, voidBecause } = result;
+  const beside = [crossCheck?.value ?? []].flat().map((value) => Number(value.toPrecision(6)));
+  const cross =
+    crossCheck === null
+      ? ''
+      : `; cross-check ${showResult(`${beside.join('/')}${unit === '' ? '' : ` ${unit}`}`, null, context.shop.units)} by ${crossCheck.formula}`;
+  return `${formula}${basis === null ? '' : `; ${basis}`}${cross}${voidBecause === null ? '' : `; void: ${voidBecause}`}`;
+}
+
+/** Draft or issued, the formulas are the sheet's; the numbers are the record's own. */
+function outcome(reading: Reading, { record }: ReportContext): SheetOutcome | null {
+  const { visit, layout } = record;
+  return outcomeOf(reading, { conditions: visit.conditions, volts: layout.layout.volts, resolution: null });
+}
+
 function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
-  const conditions = sayTyped(reading.conditions);
-  const inputs = sayTyped(reading.inputs);
+  const sheet = sheetOf(reading.sheet);
+  const computed = outcome(reading, context);
+  const conditions = sayTyped(reading.conditions, sheet?.conditions);
+  const inputs = sayTyped(reading.inputs, sheet?.inputs);
   const notTaken = reading.notTakenBecause;
+  const dials = context.shots.filter(({ id }) => reading.shotIds?.includes(id)).map(({ sequence }) => sequence);
+  const taken = reading.results.filter(({ value, seen }) => value !== null || seen !== null);
   return {
-    sheet: sheetName(reading.sheet),
+    sheet: sheet?.name ?? sheetName(reading.sheet),
     place: `${context.place(reading.at)}. ${sayMoment({ atMs: reading.takenAtMs, zoneOffsetMin: context.zoneOffsetMin })}`,
-    lines: reading.results.map((result) => sayResultLine(result, context.shop.units)),
+    lines: (computed === null ? reading.results : taken).map((line) =>
+      sayResultLine(
+        line,
+        context.shop.units,
+        howOf(
+          computed?.results.find(({ of }) => of === line.of),
+          context,
+        ),
+      ),
+    ),
+    says: computed?.says ?? [],
     notes: [
       ...(inputs === '' ? [] : [asSentence(`read: ${inputs}`)]),
       ...(conditions === '' ? [] : [asSentence(`conditions: ${conditions}`)]),
       ...(reading.remark.trim() === '' ? [] : [asSentence(reading.remark)]),
+      ...(dials.length === 0 ? [] : [asSentence(`the dial is on photo ${dials.join(', ')}`)]),
       ...(notTaken === null ? [] : [asSentence(`not taken because: ${asPart(notTaken)}`)]),
     ],
   };

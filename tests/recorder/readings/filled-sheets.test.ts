@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { build } from '../../../electron/recorder/database/connection.ts';
+import { build, type WritableDb } from '../../../electron/recorder/database/connection.ts';
 import { addLoader, openTestRecorder, type TestRecorder } from '../../support/test-recorder.ts';
 
 const steering = { sheet: 'steering free play', at: 'STEER/DRAG' };
@@ -153,7 +153,7 @@ describe('what was written by another version of a sheet', () => {
         verdict: 'recorded only',
       },
     ];
-    test.recorder.db.run(
+    (test.recorder.db as WritableDb).run(
       build
         .updateTable('reading')
         .set({ results: JSON.stringify(older), sheet_version: 1 })
