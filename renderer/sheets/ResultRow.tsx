@@ -53,7 +53,11 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
       <div className={classNames(styles.row, isLacking && styles.lacking)} data-result={result.of}>
         <span className={styles.of}>{capital(result.of)}</span>
         <span className={styles.value}>
-          {shown !== null && <UnitText value={shown.number} unit={shown.unit} />}
+          {shown !== null && (
+            <span data-value>
+              <UnitText value={shown.number} unit={shown.unit} />
+            </span>
+          )}
           {shown === null && line.value !== null && line.value}
           {shown?.off != null && (
             <span className={styles.off}>
