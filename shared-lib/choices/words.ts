@@ -5,7 +5,7 @@ export const dispositionWords: Readonly<Record<DispositionIs, string>> = {
   fixed: 'mended',
   partly: 'partly mended',
   left: 'left as it is',
-  'made-safe': 'made safe, still there',
+  'made-safe': 'locked out, still there',
   unknown: 'unknown until opened',
 };
 

@@ -2,7 +2,10 @@ import canonicalize from 'canonicalize';
 import type { VisitRecord } from '../contract/visits.ts';
 import { titleOf } from '../ranking/title.ts';
 
-type Frozen = Pick<VisitRecord, 'visit' | 'findings' | 'readings' | 'shots' | 'marks' | 'standing' | 'layout'>;
+type Frozen = Pick<
+  VisitRecord,
+  'visit' | 'findings' | 'readings' | 'shots' | 'marks' | 'standing' | 'layout' | 'choices'
+>;
 
 const standing = (record: Frozen): readonly string[] => record.standing.lines.map(({ findingId }) => findingId);
 
@@ -25,6 +28,9 @@ export function changesSince(before: Frozen, now: Frozen): string[] {
   if (!same(before.readings, now.readings)) changes.push('The readings have changed.');
   const photos = ({ shots, marks }: Frozen) => ({ shots: shots.filter(({ binned }) => !binned), marks });
   if (!same(photos(before), photos(now))) changes.push('Photos or marks have changed.');
+  if (!same(before.choices?.choices, now.choices?.choices)) changes.push('The choices have changed.');
+  if (!same(before.choices?.decisions, now.choices?.decisions)) changes.push('What was decided has changed.');
+  if (!same(before.choices?.suspicions, now.choices?.suspicions)) changes.push('What was suspected has changed.');
   if (!same(before.visit, now.visit)) changes.push('The particulars of the visit have changed.');
   if (changes.length === 0 && !same(standing(before), standing(now)))
     changes.push('The order of the findings has changed.');

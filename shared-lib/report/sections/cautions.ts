@@ -1,4 +1,4 @@
-import type { CautionCall } from '../../cautions/calls.ts';
+import type { CautionCall, CautionRecord } from '../../cautions/calls.ts';
 import { cautionsFor } from '../../cautions/cautions-for.ts';
 import { speakBecause } from '../../cautions/speak-because.ts';
 import { standingFindings } from '../../ranking/to-rankable.ts';
@@ -23,6 +23,16 @@ function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
+/** The work of the visit, and of the choice that was taken with what that takes away. */
+function workOf({ choices }: ReportContext['record']): Pick<CautionRecord, 'steps' | 'chosen'> {
+  const chosen = choices?.choices.find((choice) => choice.chosen);
+  const fixed = chosen?.dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId);
+  return {
+    steps: choices?.steps ?? [],
+    chosen: chosen === undefined ? null : { steps: chosen.steps, fixes: new Set(fixed) },
+  };
+}
+
 /** The cautions of what is still open and of how the machine is used, once each, the most serious first. */
 export function cautions(context: ReportContext): CautionsSection | null {
   const { record, layout } = context;
@@ -34,6 +44,7 @@ export function cautions(context: ReportContext): CautionsSection | null {
         locations: finding.locations.filter(context.isKnownPlace),
       })),
       readings: record.readings.filter(({ at }) => context.isKnownPlace(at)),
+      ...workOf(record),
     },
     'report',
   );

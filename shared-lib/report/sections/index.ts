@@ -1,8 +1,10 @@
 import type { ReportContext } from '../context.ts';
 import type { ReportSection } from '../model.ts';
 import { cautions } from './cautions.ts';
+import { choices } from './choices.ts';
 import { complaint } from './complaint.ts';
 import { coverage } from './coverage.ts';
+import { decided } from './decided.ts';
 import { diagrams } from './diagrams.ts';
 import { findings } from './findings.ts';
 import { followUp } from './follow-up.ts';
@@ -11,6 +13,7 @@ import { pageOne } from './page-one.ts';
 import { photoIndex } from './photo-index.ts';
 import { readings } from './readings.ts';
 import { summary } from './summary.ts';
+import { suspected } from './suspected.ts';
 
 /** In the order of the pages. A section that has nothing to say is null, and absent. */
 export const sections: readonly ((context: ReportContext) => ReportSection | null)[] = [
@@ -18,10 +21,13 @@ export const sections: readonly ((context: ReportContext) => ReportSection | nul
   cautions,
   complaint,
   summary,
+  suspected,
   diagrams,
   findings,
   readings,
   coverage,
+  choices,
+  decided,
   followUp,
   photoIndex,
   identity,

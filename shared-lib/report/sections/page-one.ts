@@ -9,6 +9,8 @@ import type { PageOneItem, PageOneSection, ReportRow } from '../model.ts';
 import { reportPhoto } from '../photos/report-photo.ts';
 import { asPart, asSentence, counted, listed, shortened } from '../sentence.ts';
 import { statementOnUse } from '../statement-on-use.ts';
+import { choicesInShort } from './choices.ts';
+import { decidedInShort } from './decided.ts';
 
 /** Page one shows the three worst; the list on the next page shows all. */
 const mostItems = 3;
@@ -118,6 +120,13 @@ export function pageOne(context: ReportContext): PageOneSection {
     statementTags: statement.tags,
     worstTier: context.ranked[0]?.line.tier ?? null,
     items: worst.map((entry) => itemOf(entry, context)),
-    rows: [...advised(worst), ...further(context), ...notLookedAt(context), ...questions(context)],
+    rows: [
+      ...advised(worst),
+      ...choicesInShort(context),
+      ...decidedInShort(context),
+      ...further(context),
+      ...notLookedAt(context),
+      ...questions(context),
+    ],
   };
 }

@@ -1,0 +1,86 @@
+import { decisionWords } from '../../choices/words.ts';
+import type { DecisionView } from '../../contract/choices.ts';
+import type { ReportContext } from '../context.ts';
+import { sayMoment } from '../dates.ts';
+import type { ReportRow, RowsSection } from '../model.ts';
+import { asPart, asSentence, listed, shortened } from '../sentence.ts';
+import { findingSpeaker } from './choices.ts';
+
+/** The last word on each finding and each choice; an earlier one was taken back by it. */
+function lastWords(decisions: readonly DecisionView[]): DecisionView[] {
+  const subject = ({ findingId, choiceId }: DecisionView) => findingId ?? choiceId;
+  return decisions.filter(
+    (decision, index) => !decisions.slice(index + 1).some((later) => subject(later) === subject(decision)),
+  );
+}
+
+const decidedAs = ({ decision, completed }: DecisionView): string => {
+  const said = completed.trim();
+  if (said === '') return decisionWords[decision];
+  return decision === 'deferred'
+    ? `${decisionWords[decision]} until ${asPart(said)}`
+    : `${decisionWords[decision]}: ${asPart(said)}`;
+};
+
+function subjectOf(decision: DecisionView, context: ReportContext): string {
+  if (decision.findingId !== null) return findingSpeaker(context)([decision.findingId]);
+  const choice = context.record.choices?.choices.find(({ id }) => id === decision.choiceId);
+  return choice === undefined ? 'a choice' : `“${choice.name}”`;
+}
+
+function signedWords({ signature, unsignedBecause, by }: DecisionView): string {
+  if (signature !== null) return `Signed by ${by}.`;
+  return unsignedBecause.trim() === '' ? 'Not signed.' : asSentence(`Not signed: ${asPart(unsignedBecause)}`);
+}
+
+function rowOf(decision: DecisionView, context: ReportContext): ReportRow {
+  const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+  const readBy = context.personName(decision.personId);
+  const when = sayMoment({ atMs: decision.decidedAtMs, zoneOffsetMin: decision.zoneOffsetMin });
+  return {
+    label: capital(subjectOf(decision, context)),
+    paragraphs: [
+      asSentence(decidedAs(decision)),
+      ...decision.statement.split('\n').map(asSentence),
+      ...(decision.words.trim() === '' ? [] : [`In their own words: “${decision.words.trim()}”`]),
+      `${signedWords(decision)} Read back${readBy === null ? '' : ` by ${readBy}`} on ${when}.`,
+      ...(decision.covers ? [] : ['What was told then has changed since: this decision does not cover it.']),
+    ],
+  };
+}
+
+/** Each statement as it was read back, and what nobody has decided yet. */
+export function decided(context: ReportContext): RowsSection | null {
+  const { decisions = [], undecided = [] } = context.record.choices ?? {};
+  if (decisions.length === 0) return null;
+  const say = findingSpeaker(context);
+  return {
+    kind: 'rows',
+    heading: 'What was decided',
+    intro: undecided.length === 0 ? '' : asSentence(`Nobody has decided on ${say(undecided)}`),
+    rows: lastWords(decisions).map((decision) => rowOf(decision, context)),
+    quoted: [],
+  };
+}
+
+/** Page one: the choice that was taken, then what was decided of single findings. */
+export function decidedInShort(context: ReportContext): ReportRow[] {
+  const { decisions = [], undecided = [] } = context.record.choices ?? {};
+  if (decisions.length === 0) return [];
+  const last = lastWords(decisions);
+  const ofChoices = last
+    .filter(({ choiceId }) => choiceId !== null)
+    .map((decision) => `${subjectOf(decision, context)} ${decidedAs(decision)}`);
+  const numberOf = new Map(context.record.findings.map(({ id, number }) => [id, number]));
+  const ofFindings = Map.groupBy(
+    last.filter(({ findingId }) => findingId !== null),
+    decidedAs,
+  );
+  const single = [...ofFindings].map(([words, group]) => {
+    const numbers = group.flatMap(({ findingId }) => numberOf.get(findingId ?? '') ?? []);
+    return `${words}: ${listed(numbers.sort((a, b) => a - b).map(String))}`;
+  });
+  const open = undecided.length === 0 ? [] : [`not decided: ${findingSpeaker(context)(undecided)}`];
+  const all = [...ofChoices, ...single, ...open].map(asSentence).join(' ');
+  return [{ label: 'You decided', paragraphs: [shortened(all, 300)] }];
+}
