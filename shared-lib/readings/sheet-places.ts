@@ -95,23 +95,26 @@ export interface SheetShelf {
 
 const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
 
-/** Name first, then what it asks and computes: `torque` finds a sheet by a field. */
-function finds(sheet: Sheet, asked: readonly string[]): 'name' | 'field' | null {
-  const inName = wordsOf(`${sheet.name} ${placeOf(sheet.id).group}`);
-  const within = (words: readonly string[]) => asked.every((word) => words.some((each) => each.startsWith(word)));
-  if (within(inName)) return 'name';
-  const labels = Object.values(sheet.inputs).map(({ label }) => label);
-  return within([...inName, ...wordsOf([...labels, ...Object.keys(sheet.results), sheet.about].join(' '))])
-    ? 'field'
-    : null;
+/** How well a sheet answers to the words asked for: by its name, its shelf, then by a field or result of it. */
+function foundBy(sheet: Sheet, asked: readonly string[]): number | null {
+  const labels = [...Object.values(sheet.inputs), ...Object.values(sheet.conditions)].map(({ label }) => label);
+  const texts = [sheet.name, placeOf(sheet.id).group, ...labels, ...Object.keys(sheet.results), sheet.about];
+  const within = (count: number) => {
+    const words = texts.slice(0, count).flatMap(wordsOf);
+    return asked.every((word) => words.some((each) => each.startsWith(word)));
+  };
+  return [1, 2, texts.length].find(within) ?? null;
 }
 
 /** The sheets on their shelves; with a word, those it finds, the ones that are called so first. */
 export function sheetShelves(find: string, part: string | null): readonly SheetShelf[] {
   const asked = wordsOf(find);
   if (asked.length > 0) {
-    const found = sheets.map((sheet) => ({ sheet, by: finds(sheet, asked) })).filter(({ by }) => by !== null);
-    const ordered = found.toSorted((a, b) => Number(a.by === 'field') - Number(b.by === 'field'));
+    const found = sheets.flatMap((sheet) => {
+      const by = foundBy(sheet, asked);
+      return by === null ? [] : [{ sheet, by }];
+    });
+    const ordered = found.toSorted((a, b) => a.by - b.by);
     return ordered.length === 0 ? [] : [{ group: 'Found', sheets: ordered.map(({ sheet }) => sheet) }];
   }
   const fitting = part === null ? [] : sheets.filter(({ id }) => fitsPart(id, part));
