@@ -171,7 +171,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   }),
   'token-spent': fixed('That file was offered before. Choose it once more.', fileUntouched),
   'report-not-ready': (d) => ({
-    happened: `The report cannot be issued yet. Still missing: ${list(d, 'missing').join(' ')}`,
+    happened: `The report cannot be issued yet. Still missing: ${list(d, 'missing').join(' ') || 'something that it must say.'}`,
     kept: 'No number was used. The draft stays as it is.',
   }),
   'report-nothing-changed': (d) => ({
