@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { cautionsForSheet } from '../../shared-lib/cautions/cautions-for.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Reading, TypedLimit } from '../../shared-lib/model/reading.ts';
@@ -74,7 +74,7 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
 
   const cautions = useMemo(() => (at === null ? [] : cautionsForSheet(sheet.id, at, layout)), [sheet.id, at, layout]);
   const first = useRef<HTMLDivElement>(null);
-  const [hasPlace] = useState(at !== null);
+  const hasPlace = at !== null;
   useEffect(() => {
     // The cautions stand before the sheet, so the page stays at its top while the hand is already in the first field.
     if (hasPlace) first.current?.querySelector<HTMLElement>('input, textarea')?.focus({ preventScroll: true });
