@@ -35,6 +35,11 @@ export const commands = [
   { id: 'visit.page', words: 'The page', key: 'Ctrl+1', where: 'visit' },
   { id: 'visit.photos', words: 'The photos', key: 'Ctrl+2', where: 'visit' },
   { id: 'visit.sheets', words: 'The sheets', key: 'Ctrl+3', where: 'visit' },
+  { id: 'visit.choices', words: 'The choices', key: 'Ctrl+4', where: 'visit' },
+  { id: 'ending.first', words: 'The statement ends the first way', key: '1', where: 'visit' },
+  { id: 'ending.second', words: 'The statement ends the second way', key: '2', where: 'visit' },
+  { id: 'ending.third', words: 'The statement ends the third way', key: '3', where: 'visit' },
+  { id: 'ending.fourth', words: 'The statement ends the fourth way', key: '4', where: 'visit' },
   { id: 'report.open', words: 'The report', key: 'Ctrl+P', where: 'visit' },
   { id: 'photos.take', words: 'Take in photos', key: 'Ctrl+O', where: 'visit' },
 ] as const satisfies readonly Command[];

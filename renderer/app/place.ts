@@ -1,6 +1,6 @@
 import { createStore, useStore } from '../api/store.ts';
 
-export const visitPages = ['page', 'photos', 'sheets', 'report'] as const;
+export const visitPages = ['page', 'photos', 'sheets', 'choices', 'report'] as const;
 export type VisitPage = (typeof visitPages)[number];
 
 /** Where the window stands. Everything a place needs to be drawn again is in it. */
@@ -20,6 +20,8 @@ export type Place =
       readonly sheet?: string | undefined;
       readonly at?: string | undefined;
       readonly readingId?: string | undefined;
+      /** On the choices page: whose statement is read back, where it is not a finding's. */
+      readonly choiceId?: string | undefined;
     }
   | { readonly name: 'setup' };
 

@@ -25,6 +25,7 @@ export function PlaceView({ place }: { readonly place: Place }) {
             page={place.page}
             shotId={place.shotId}
             findingId={place.findingId}
+            choiceId={place.choiceId}
             sheet={{ id: place.sheet, at: place.at, readingId: place.readingId }}
           />
         </>

@@ -1,6 +1,7 @@
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import type { VisitPage } from '../app/place.ts';
+import { ChoicesPage } from '../choices/ChoicesPage.tsx';
 import { PhotosPage } from '../photos/PhotosPage.tsx';
 import { ReportPage } from '../report/ReportPage.tsx';
 import { type OpenSheet, SheetsPage } from '../sheets/SheetsPage.tsx';
@@ -16,10 +17,11 @@ export interface VisitPlaceProps {
   readonly shotId: string | undefined;
   readonly findingId: string | undefined;
   readonly sheet: OpenSheet;
+  readonly choiceId: string | undefined;
 }
 
 /** What stands under the visit's header. */
-export function VisitPlace({ visitId, page, shotId, findingId, sheet }: VisitPlaceProps) {
+export function VisitPlace({ visitId, page, shotId, findingId, sheet, choiceId }: VisitPlaceProps) {
   const visit = useAnswer('visit.get', { id: visitId });
   if (visit.data === undefined) {
     if (!visit.isError) return <Waiting words="Opening the visit ..." />;
@@ -38,6 +40,8 @@ export function VisitPlace({ visitId, page, shotId, findingId, sheet }: VisitPla
       return <PhotosPage record={visit.data} shotId={shotId} findingId={findingId} />;
     case 'sheets':
       return <SheetsPage record={visit.data} open={sheet} />;
+    case 'choices':
+      return <ChoicesPage record={visit.data} findingId={findingId} choiceId={choiceId} />;
     case 'report':
       return <ReportPage record={visit.data} />;
   }

@@ -1,0 +1,198 @@
+import { useState } from 'react';
+import { sayMoney } from '../../shared-lib/choices/money.ts';
+import { type DispositionIs, dispositionKinds } from '../../shared-lib/choices/records.ts';
+import { dispositionWords, firstNames } from '../../shared-lib/choices/words.ts';
+import type { ChoiceView, VisitChoices } from '../../shared-lib/contract/choices.ts';
+import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { tierWords } from '../../shared-lib/judgement/tiers.ts';
+import { wordsOf } from '../api/client.ts';
+import { useChange } from '../api/queries.ts';
+import { go } from '../app/place.ts';
+import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
+import { Button } from '../ui/Button.tsx';
+import { ErrorNote } from '../ui/ErrorNote.tsx';
+import { LadderRule } from '../ui/LadderRule.tsx';
+import { ChoicePanel } from './ChoicePanel.tsx';
+import styles from './ChoiceTable.module.css';
+
+interface ChoiceTableProps {
+  readonly record: VisitRecord;
+  readonly choices: VisitChoices;
+}
+
+/** One list of findings downwards, and for each choice what it leaves of them; none is put forward. */
+export function ChoiceTable({ record, choices: { choices, decisions, money } }: ChoiceTableProps) {
+  const { lines } = record.standing;
+  const visitId = record.visit.id;
+  const add = useChange('choice.add');
+  const dispose = useChange('choice.dispose');
+  const [openId, setOpenId] = useState<string | null>(null);
+  const open = choices.find(({ id }) => id === openId);
+  const decided = new Set(decisions.map(({ choiceId }) => choiceId));
+  const nextName = firstNames.find((name) => !choices.some((choice) => choice.name === name)) ?? 'another way';
+  const error = add.error ?? dispose.error;
+
+  if (lines.length === 0)
+    return <p className={styles.empty}>There is nothing to choose from yet: no finding is ranked in this visit.</p>;
+  return (
+    <div className={styles.leaf}>
+      <header className={styles.head}>
+        <h1>The choices</h1>
+        <Button onPress={() => add.run({ visitId, name: nextName })} disabled={add.isRunning}>
+          Write a choice
+        </Button>
+      </header>
+      {error !== null && <ErrorNote {...wordsOf(error)} />}
+      {choices.length === 0 && (
+        <p className={styles.empty}>
+          Two to four ways to go on stand here side by side. In each, every finding is mended, left or something in
+          between, and what it leaves is ranked again.
+        </p>
+      )}
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col" className={styles.findings}>
+              Finding
+            </th>
+            {choices.map((choice) => (
+              <th key={choice.id} scope="col">
+                <span className={styles.name}>{choice.name}</span>
+                {choice.chosen && <span className={styles.taken}>the owner took this</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ findingId, number, tier, state, title }) => (
+            <tr key={findingId}>
+              <th scope="row" className={styles.findings}>
+                <span className={styles.finding}>
+                  <TagPlate number={number} tier={tier} state={state} label={`Finding ${number}:`} />
+                  <span>{title}</span>
+                </span>
+              </th>
+              {choices.map((choice) => (
+                <td key={choice.id}>
+                  <DispositionCell
+                    label={`“${choice.name}”: finding ${number}`}
+                    is={choice.dispositions.find((each) => each.findingId === findingId)?.is ?? 'left'}
+                    isDecided={decided.has(choice.id)}
+                    onChoose={(is) => dispose.run({ id: choice.id, findingId, is })}
+                  />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+        {choices.length > 0 && (
+          <tfoot>
+            <tr>
+              <th scope="row">Leaves</th>
+              {choices.map((choice) => (
+                <td key={choice.id}>
+                  <Leaves choice={choice} record={record} />
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">Comes to</th>
+              {choices.map(({ id, costs, cost }) => (
+                <td key={id} className={styles.sum}>
+                  {costs.length === 0 ? (
+                    <span className="soft">no price yet</span>
+                  ) : (
+                    sayMoney(cost.total, money.currency)
+                  )}
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <td />
+              {choices.map((choice) => (
+                <td key={choice.id}>
+                  <div className={styles.actions}>
+                    <Button
+                      label={`Read back “${choice.name}”`}
+                      onPress={() => go({ name: 'visit', visitId, page: 'choices', choiceId: choice.id })}
+                    >
+                      Read it back
+                    </Button>
+                    {!decided.has(choice.id) && (
+                      <Button
+                        look="link"
+                        label={`Costs and work of “${choice.name}”`}
+                        onPress={() => setOpenId(choice.id)}
+                      >
+                        Costs and work
+                      </Button>
+                    )}
+                  </div>
+                </td>
+              ))}
+            </tr>
+          </tfoot>
+        )}
+      </table>
+      {open !== undefined && (
+        <ChoicePanel key={open.id} choice={open} money={money} visitId={visitId} onClose={() => setOpenId(null)} />
+      )}
+    </div>
+  );
+}
+
+interface DispositionCellProps {
+  readonly label: string;
+  readonly is: DispositionIs;
+  readonly isDecided: boolean;
+  readonly onChoose: (is: DispositionIs) => void;
+}
+
+function DispositionCell({ label, is, isDecided, onChoose }: DispositionCellProps) {
+  if (isDecided) return <span className={styles.fixed}>{dispositionWords[is]}</span>;
+  return (
+    <select
+      className={styles.select}
+      data-stays={is !== 'fixed' || undefined}
+      aria-label={label}
+      value={is}
+      onChange={(event) => {
+        const chosen = dispositionKinds.find((kind) => kind === event.target.value);
+        if (chosen !== undefined) onChoose(chosen);
+      }}
+    >
+      {dispositionKinds.map((kind) => (
+        <option key={kind} value={kind}>
+          {dispositionWords[kind]}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function Leaves({ choice, record }: { readonly choice: ChoiceView; readonly record: VisitRecord }) {
+  const numberOf = (id: string) => record.findings.find((finding) => finding.id === id)?.number ?? '?';
+  if (choice.left.length === 0) return <span>nothing of what was found</span>;
+  const tiers = [...new Set(choice.left.map(({ tier }) => tier))];
+  return (
+    <div className={styles.leaves}>
+      {tiers.map((tier) => (
+        <div key={tier}>
+          <LadderRule rung={tier} word={tierWords(tier).heading} />
+          <span className={styles.tags}>
+            {choice.left
+              .filter((line) => line.tier === tier)
+              .map(({ findingId, number, state }) => (
+                <TagPlate key={findingId} number={number} tier={tier} state={state} label={`finding ${number}`} />
+              ))}
+          </span>
+        </div>
+      ))}
+      {choice.willReturn.map(({ findingId, rootsLeft }) => (
+        <p key={findingId} className={styles.returns}>
+          {numberOf(findingId)} will return: root left, {rootsLeft.map(numberOf).join(' and ')}
+        </p>
+      ))}
+    </div>
+  );
+}

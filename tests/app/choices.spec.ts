@@ -1,0 +1,86 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { seriousViolations } from '../support/app/accessibility.ts';
+import { expect, test } from '../support/app/fixture.ts';
+import { project } from '../support/app/program.ts';
+
+test('choices stand side by side with what they leave; the owner completes a statement and signs it', async ({
+  folder,
+  launch,
+}) => {
+  const dataFolder = join(folder, 'record');
+  mkdirSync(dataFolder, { recursive: true });
+  const file = join(project, 'tests/reference/scenarios/s6-backhoe-visit-and-return.json');
+  const told = execFileSync(
+    join(project, 'node_modules/.bin/node'),
+    [join(project, 'electron/cli/main.ts'), 'apply', '--json', '--data', dataFolder, file],
+    { encoding: 'utf8' },
+  );
+  const { visits, findings } = JSON.parse(told);
+  const program = await launch();
+  const { page } = program;
+
+  await page
+    .getByRole('button', { name: /backhoe/i })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Choices', exact: true }).click();
+  const table = page.getByRole('region', { name: 'The choices' });
+  const heads = await table.getByRole('columnheader').allInnerTexts();
+  expect(heads).toEqual(['Finding', 'strap only', 'all but the gauges']);
+  await expect(table.getByRole('row', { name: /^Leaves/ })).toContainText('Do not operate');
+  expect(await seriousViolations(page)).toEqual([]);
+  await program.picture('choices');
+
+  // What a choice does to a finding changes what it leaves, at once.
+  const cell = table.getByRole('combobox', { name: '“strap only”: finding 4' });
+  await cell.selectOption('fixed');
+  await expect
+    .poll(async () => {
+      const { choices } = await program.call('choices.get', { visitId: visits.V2 });
+      return choices.find(({ name }) => name === 'strap only')?.left.length;
+    })
+    .toBe(3);
+
+  const decisions = page.getByRole('complementary', { name: 'Decisions' });
+  await decisions.getByRole('button', { name: /^Finding 1:/ }).click();
+  const statement = page.getByRole('region', { name: 'The statement' });
+  await expect(statement).toContainText('how does it end?');
+  const endings = statement.getByRole('list', { name: 'How it can end' });
+  await expect(endings.getByRole('button', { pressed: true })).toHaveCount(0);
+  await expect(decisions.getByRole('region', { name: 'Decided before' })).toContainText('does not cover this');
+  expect(await seriousViolations(page)).toEqual([]);
+  await program.picture('decision-blank');
+
+  const keep = statement.getByRole('button', { name: 'Keep it as it was read' });
+  await page.keyboard.press('3');
+  await page.keyboard.type('the first of July');
+  await expect(statement).toContainText('to put it off until the first of July.');
+  await expect(keep).toBeDisabled();
+  await decisions
+    .getByRole('button', { name: /^photo/ })
+    .first()
+    .click();
+  await statement.getByLabel('In their own words').fill('After the hay.');
+  const box = statement.getByRole('img', { name: /^Where .* signs$/ });
+  await box.scrollIntoViewIfNeeded();
+  const at = await box.boundingBox();
+  if (at === null) throw new Error('there is nowhere to sign');
+  await page.mouse.move(at.x + 30, at.y + 40);
+  await page.mouse.down();
+  await page.mouse.move(at.x + 120, at.y + 20, { steps: 6 });
+  await page.mouse.move(at.x + 200, at.y + 60, { steps: 6 });
+  await page.mouse.up();
+  await program.picture('decision-signed');
+  await keep.click();
+
+  await expect(page.getByRole('region', { name: 'Decided', exact: true })).toContainText('put off');
+  const now = await program.call('choices.get', { visitId: visits.V2 });
+  const taken = now.decisions.find(({ findingId }) => findingId === findings['V2/F1']);
+  expect(taken).toMatchObject({ decision: 'deferred', completed: 'the first of July', words: 'After the hay.' });
+  expect(taken?.statement).toContain('I choose to put it off until the first of July.');
+  expect(taken?.statement).toContain('was shown photo');
+  expect(taken?.signature?.[0]?.length).toBeGreaterThan(5);
+  expect(now.undecided).not.toContain(findings['V2/F1']);
+});
