@@ -1,8 +1,15 @@
-/** Two halves and the line scribed across both: a witness mark that shows they have shifted. */
+/** Two blocks of unequal width and the line scribed across both, broken where they have shifted. */
 export function Wordmark() {
   return (
-    <svg width={34} height={22} viewBox="0 0 34 22" role="img" aria-label="Witness Mark" fill="var(--blue)">
-      <path d="M0 0h16v8H0zM0 11h16v8H0zM18 3h16v8H18zM18 14h16v8H18z" />
+    <svg width={37} height={22} viewBox="0 0 40 24" role="img" aria-label="Witness Mark">
+      <g fill="var(--blue)">
+        <rect x="1" y="0" width="14" height="20" />
+        <rect x="16" y="4" width="23" height="20" />
+      </g>
+      <g stroke="var(--bench)" strokeWidth="2">
+        <path d="M0 11.6L15 8.8" />
+        <path d="M16 13L40 8.6" />
+      </g>
     </svg>
   );
 }
