@@ -2,6 +2,7 @@ import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Reading } from '../../shared-lib/model/reading.ts';
 import { asksForFinding } from '../../shared-lib/readings/verdict-weight.ts';
 import type { SheetOutcome } from '../../shared-lib/sheets/compute.ts';
+import { sheetOf } from '../../shared-lib/sheets/index.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
 import { go } from '../app/place.ts';
@@ -29,6 +30,8 @@ export function FindingOffer({ record, reading, outcome }: FindingOfferProps) {
     findings.find((finding) => finding.id === id)?.words ??
     '';
   const worst = outcome.results.find(({ verdict }) => asksForFinding(verdict));
+  const sheet = sheetOf(reading.sheet);
+  const suggested = (worst && sheet?.results[worst.of]?.suggests) ?? null;
   const open = (findingId: string) => go({ name: 'visit', visitId, page: 'page', findingId });
   const begin = () =>
     add.run(
@@ -36,6 +39,7 @@ export function FindingOffer({ record, reading, outcome }: FindingOfferProps) {
         visitId,
         locations: [reading.at],
         readingId: reading.id,
+        defect: suggested,
         words: worst === undefined ? '' : `${outcome.name}, ${worst.of}: ${worst.verdict}`,
       },
       ({ id }) => open(id),

@@ -20,8 +20,8 @@ export function LimitBarDrawing({ bar, verdict, isThin }: LimitBarDrawingProps) 
   const isBeyond = verdict === 'beyond' && bar.value > 1;
   const isCut = bar.value * limitX > longest;
   const end = Math.min(longest, Math.max(1.5, bar.value * limitX));
-  const height = isThin ? 12 : 34;
-  const middle = isThin ? 6 : 18;
+  const height = isThin ? 24 : 34;
+  const middle = isThin ? 12 : 18;
   const thickness = isThin ? (isBeyond ? 6 : 3) : isBeyond ? 10 : 4;
   const scaleY = 26;
   return (
@@ -32,9 +32,7 @@ export function LimitBarDrawing({ bar, verdict, isThin }: LimitBarDrawingProps) 
           d={`M0 ${scaleY}H${width}${Array.from({ length: 9 }, (_, tick) => `M${(tick * limitX) / 5 + 0.5} ${scaleY}v${tick % 5 === 0 ? 6 : 4}`).join('')}`}
         />
       )}
-      {bar.watchFrom !== null && (
-        <path className={styles.watch} d={`M${x(bar.watchFrom)} ${isThin ? 0 : 6}V${isThin ? 12 : 32}`} />
-      )}
+      {bar.watchFrom !== null && <path className={styles.watch} d={`M${x(bar.watchFrom)} 6V${isThin ? 18 : 32}`} />}
       <rect className={styles.value} x={0} y={middle - thickness / 2} width={end} height={thickness} />
       {isBeyond && <path className={styles.gap} d={`M${limitX} ${middle - thickness / 2}v${thickness}`} />}
       {isCut && (

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Reading, TypedLimit } from '../../shared-lib/model/reading.ts';
 import type { UnitSystem } from '../../shared-lib/quantities/units.ts';
+import { isDifference } from '../../shared-lib/readings/result-kind.ts';
 import { type SheetOutcome, toResultLines } from '../../shared-lib/sheets/compute.ts';
 import type { Sheet } from '../../shared-lib/sheets/sheet-kind.ts';
 import { LimitEditor } from './LimitEditor.tsx';
@@ -54,6 +55,8 @@ export function Outcome(props: OutcomeProps) {
               before={previous?.results.find((each) => each.of === of) ?? null}
               otherwise={otherwise?.results.find((each) => each.of === of) ?? null}
               system={system}
+              isDifference={isDifference(sheet, of)}
+              looks={sheet.results[of]?.looksFor === true}
               isEdited={edited === of}
               onEdit={() => setEdited(edited === of ? null : of)}
               editor={
@@ -78,6 +81,11 @@ export function Outcome(props: OutcomeProps) {
           );
         })}
       </ul>
+      {lines.some(({ uncertaintyFrom }) => uncertaintyFrom?.includes('usual for such a reading')) && (
+        <p className="soft small">
+          ± is what is usual for such a reading where no instrument says better; common practice, no source.
+        </p>
+      )}
       {outcome.voidBecause !== null && (
         <p className={styles.void}>
           <strong>Void:</strong> {outcome.voidBecause}

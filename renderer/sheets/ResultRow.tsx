@@ -19,6 +19,9 @@ interface ResultRowProps {
   /** What another version of the sheet said. */
   readonly otherwise: ResultLine | null;
   readonly system: UnitSystem;
+  readonly isDifference: boolean;
+  /** It looks for a thing instead of measuring one. */
+  readonly looks: boolean;
   readonly isEdited: boolean;
   readonly onEdit: () => void;
   readonly editor: ReactNode;
@@ -31,11 +34,16 @@ const sources = {
   none: 'no source named',
 } as const;
 
+/** What is said of it once, under all of them. */
+const usualOff = 'usual for such a reading; common practice, no source';
+
 /** One result: the number, where it stands to its limit, whose limit that is, and how it was come by. */
-export function ResultRow({ result, line, before, otherwise, system, isEdited, onEdit, editor }: ResultRowProps) {
+export function ResultRow(props: ResultRowProps) {
+  const { result, line, before, otherwise, system, isDifference, looks, isEdited, onEdit, editor } = props;
   const { limit } = line;
-  const shown = line.value === null ? null : resultParts(line.value, line.uncertainty, system);
-  const edges = sayLimit(line, system);
+  const kind = { isComputed: true, isDifference };
+  const shown = line.value === null ? null : resultParts(line.value, line.uncertainty, system, kind);
+  const edges = sayLimit(line, system, kind);
   const source =
     limit === null ? '' : [sources[limit.source], limit.page ?? ''].filter((words) => words !== '').join(', ');
   // What the column beside it says already is not said twice.
@@ -43,19 +51,29 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
     limit?.source === 'common-practice' && result.limit?.cites?.includes('; not the maker’s') === false
       ? result.limit.cites
       : undefined;
+  const off = result.uncertaintyFrom?.replace(usualOff, '').replace(/[,;\s]+$/, '') ?? '';
   const isLacking = result.value === null && result.seen === null;
-  const bars =
-    result.value === null
-      ? []
-      : [result.value].flat().map((value) => limitBar(value, result.uncertainty, result.limit));
+  const values = result.value === null ? [] : [result.value].flat();
+  const bars = values.map((value) => limitBar(value, result.uncertainty, result.limit));
   return (
     <li>
       <div className={classNames(styles.row, isLacking && styles.lacking)} data-result={result.of}>
         <span className={styles.of}>{capital(result.of)}</span>
         <span className={styles.value}>
-          {shown !== null && (
+          {shown !== null && shown.numbers.length === 1 && (
             <span data-value>
               <UnitText value={shown.number} unit={shown.unit} />
+            </span>
+          )}
+          {shown !== null && shown.numbers.length > 1 && (
+            <span data-value className={styles.many}>
+              {shown.numbers.map((number, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: one for each cylinder, in its order.
+                <span key={index}>
+                  <span className={styles.which}>{index + 1}</span>
+                  <UnitText value={number} unit={shown.unit} />
+                </span>
+              ))}
             </span>
           )}
           {shown === null && line.value !== null && line.value}
@@ -66,7 +84,9 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
             </span>
           )}
           {before?.value != null && (
-            <span className={styles.before}>last visit {showResult(before.value, null, system)}</span>
+            <span className={styles.before}>
+              last visit {showResult(before.value, null, system, { ...kind, isComputed: false })}
+            </span>
           )}
         </span>
         <span className={styles.bar} data-limit={bars.some((bar) => bar !== null) ? '' : undefined}>
@@ -79,16 +99,20 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
           )}
         </span>
         <span className={styles.limit}>
-          <button
-            type="button"
-            className={styles.change}
-            aria-expanded={isEdited}
-            aria-label={`Limit of ${result.of}: ${edges === '' ? 'none' : `${edges}, ${source}`}. Change`}
-            onClick={onEdit}
-          >
-            {edges === '' ? <span className={styles.none}>{isLacking ? '' : 'no limit'}</span> : edges}
-            <span className={styles.source}>{edges === '' ? 'type the maker’s' : source}</span>
-          </button>
+          {(!looks || isLacking) && (
+            <button
+              type="button"
+              className={styles.change}
+              aria-expanded={isEdited}
+              aria-label={`Limit of ${result.of}: ${edges === '' ? 'none' : `${edges}, ${source}`}. Change`}
+              onClick={onEdit}
+            >
+              {edges === '' ? <span className={styles.none}>{isLacking ? '' : 'no limit'}</span> : edges}
+              <span className={styles.source}>
+                {edges === '' ? (looks ? 'type what was seen' : 'type the maker’s') : source}
+              </span>
+            </button>
+          )}
         </span>
         <span className={styles.verdict}>
           <VerdictMark verdict={result.verdict} />
@@ -98,7 +122,7 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
           {capital(result.formula)}
           {result.basis !== null && `; ${result.basis}`}.
           {result.crossCheck !== null &&
-            ` Cross-check ${crossCheckWords(result, system)}: ${result.crossCheck.formula}.`}
+            ` Cross-check ${crossCheckWords(result, system, isDifference)}: ${result.crossCheck.formula}.`}
           {result.voidBecause !== null && <strong> Void: {result.voidBecause}</strong>}
           {otherwise !== null && otherwise.value !== line.value && (
             <strong>
@@ -108,7 +132,7 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
           )}
         </span>
         <span className={styles.from}>
-          {result.uncertaintyFrom !== null && shown?.off != null && `± ${result.uncertaintyFrom}. `}
+          {off !== '' && shown?.off != null && `± ${off}. `}
           {cites !== undefined && `Limit: ${cites}.`}
         </span>
       </div>
@@ -117,7 +141,8 @@ export function ResultRow({ result, line, before, otherwise, system, isEdited, o
   );
 }
 
-const crossCheckWords = ({ crossCheck, unit }: SheetResult, system: UnitSystem): string => {
+const crossCheckWords = ({ crossCheck, unit }: SheetResult, system: UnitSystem, isDifference: boolean): string => {
   const values = [crossCheck?.value ?? []].flat().map((value) => Number(value.toPrecision(6)));
-  return showResult(`${values.join('/')}${unit === '' ? '' : ` ${unit}`}`, null, system);
+  const text = `${values.join('/')}${unit === '' ? '' : ` ${unit}`}`;
+  return showResult(text, null, system, { isComputed: true, isDifference });
 };

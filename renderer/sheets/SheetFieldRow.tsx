@@ -55,7 +55,7 @@ export function SheetFieldRow(props: SheetFieldRowProps) {
           <label className={styles.label} htmlFor={id}>
             {spec.label}
           </label>
-          <span className={styles.box} data-wide={spec.kind === 'rows' || spec.kind === 'text' ? '' : undefined}>
+          <span className={styles.box} data-wide={spec.kind === 'number' ? undefined : ''}>
             {spec.kind === 'rows' ? (
               <textarea
                 id={id}

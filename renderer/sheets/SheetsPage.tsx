@@ -43,7 +43,8 @@ export function SheetsPage({ record, open }: SheetsPageProps) {
       onPlace={(place) => replacePlace({ name: 'visit', visitId, page: 'sheets', sheet: sheet.id, at: place })}
       onBegun={(readingId) => {
         setBegun({ key, readingId });
-        replacePlace({ name: 'visit', visitId, page: 'sheets', sheet: sheet.id, readingId });
+        // The place is named until the record has the reading, which knows it.
+        replacePlace({ name: 'visit', visitId, page: 'sheets', sheet: sheet.id, at: at ?? undefined, readingId });
       }}
     />
   );

@@ -3,6 +3,7 @@ import type { Reading, ResultLine } from '../../shared-lib/model/reading.ts';
 import { speakComponent } from '../../shared-lib/parts/speak-component.ts';
 import { withUnit } from '../../shared-lib/quantities/show-quantity.ts';
 import type { UnitSystem } from '../../shared-lib/quantities/units.ts';
+import { type ResultKind, resultKindOf } from '../../shared-lib/readings/result-kind.ts';
 import { resultParts, showResult } from '../../shared-lib/report/reading-words.ts';
 import { sheetOf } from '../../shared-lib/sheets/index.ts';
 import { useAppState } from '../app/app-state.ts';
@@ -16,19 +17,22 @@ const sourceWords = {
 } as const;
 
 /** Rounded to what it is worth, in the shop's units; what is not a number stays as typed. */
-const valueWords = ({ value, uncertainty }: ResultLine, system: UnitSystem): string => {
-  const parts = value === null ? null : resultParts(value, uncertainty, system);
+const valueWords = ({ value, uncertainty }: ResultLine, system: UnitSystem, kind: ResultKind): string => {
+  const parts = value === null ? null : resultParts(value, uncertainty, system, kind);
   return parts === null ? (value ?? '') : withUnit(parts);
 };
 
 /** The edge nearest to the value: the one it was held against. */
-const limitWords = ({ limit, value }: ResultLine, system: UnitSystem): string => {
+const limitWords = ({ limit, value }: ResultLine, system: UnitSystem, kind: ResultKind): string => {
   if (limit === null) return '';
   const number = Number.parseFloat(value ?? '');
   const away = (edge: string) => Math.abs(Number.parseFloat(edge) - number);
   const edges = [limit.min, limit.max, limit.badBelow, limit.badAbove].filter((edge) => edge !== undefined);
   const [nearest] = Number.isNaN(number) ? edges : edges.toSorted((a, b) => away(a) - away(b));
-  return [nearest === undefined ? undefined : showResult(nearest, null, system), sourceWords[limit.source]]
+  return [
+    nearest === undefined ? undefined : showResult(nearest, null, system, { ...kind, isComputed: false }),
+    sourceWords[limit.source],
+  ]
     .filter((word) => word !== undefined && word !== '')
     .join(' ');
 };
@@ -60,11 +64,14 @@ export function ReadingWords({ reading, layout }: { readonly reading: Reading; r
     <>
       {lines.map((line) => (
         <span key={line.of} className={styles.line}>
-          {place}, {line.of}: {line.value !== null && <strong className="num">{valueWords(line, shop.units)}</strong>}
+          {place}, {line.of}:{' '}
+          {line.value !== null && (
+            <strong className="num">{valueWords(line, shop.units, resultKindOf(reading, line.of))}</strong>
+          )}
           {line.verdict !== 'recorded only' && (
             <> {line.verdict === 'beyond' ? <strong>beyond</strong> : line.verdict}</>
           )}{' '}
-          <span className="soft">{limitWords(line, shop.units)}</span>
+          <span className="soft">{limitWords(line, shop.units, resultKindOf(reading, line.of))}</span>
         </span>
       ))}
     </>

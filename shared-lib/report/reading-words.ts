@@ -1,7 +1,8 @@
 import type { Reading, ResultLine } from '../model/reading.ts';
 import { readNumber } from '../quantities/read-number.ts';
-import { type ShownNumber, showValue, withUnit } from '../quantities/show-quantity.ts';
-import type { UnitSystem } from '../quantities/units.ts';
+import { type ShownNumber, showValue, unitFor, withUnit } from '../quantities/show-quantity.ts';
+import { convertDifference, type UnitSystem, unitNamed } from '../quantities/units.ts';
+import { type ResultKind, typedResult } from '../readings/result-kind.ts';
 import { verdictWeight } from '../readings/verdict-weight.ts';
 import type { ReadingLine } from './model.ts';
 import { asPart } from './sentence.ts';
@@ -15,74 +16,93 @@ const sources: Readonly<Record<NonNullable<ResultLine['limit']>['source'], strin
 
 const decimalsOf = (text: string): number => /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
 
-/** The step to round to: the uncertainty's first digit, one finer where that is a 1 or 2; never finer than it was written. */
-function stepOf(text: string, uncertainty: number | null): number | null {
-  const written = 10 ** -decimalsOf(text);
+/** The step to round to: the uncertainty's first digit, one finer where that is a 1 or 2. */
+function stepWorth(uncertainty: number | null): number | null {
   if (uncertainty === null || uncertainty <= 0) return null;
   const order = Math.floor(Math.log10(uncertainty));
   const first = Math.floor(uncertainty / 10 ** order + 1e-9);
-  return Math.max(written, 10 ** (first <= 2 ? order - 1 : order));
+  return 10 ** (first <= 2 ? order - 1 : order);
 }
 
-/** `27/26/24.5/27 bar`: one number a cylinder, rounded alike. */
-function showList(text: string, system: UnitSystem): string | null {
-  const [, numbers, unit] = /^([\d.,]+(?:\/[\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
-  if (numbers === undefined || unit === undefined) return null;
-  const shown = numbers.split('/').map((each) => {
-    const read = readNumber(`${each} ${unit}`);
-    return read === null ? null : showNumberOf(read.value, read.unitText, null, system);
-  });
-  const last = shown.at(-1);
-  if (!last || shown.some((each) => each === null)) return null;
-  return withUnit({ ...last, number: shown.map((each) => each?.number).join(' / ') });
+/** Never finer than it was written: a typed number has no digits that nobody read. */
+function stepOf(text: string, uncertainty: number | null): number | null {
+  const worth = stepWorth(uncertainty);
+  return worth === null ? null : Math.max(10 ** -decimalsOf(text), worth);
 }
 
 export interface ShownResult extends ShownNumber {
-  /** What it can be off by, in the same unit. */
+  /** One for each cylinder, or a single one. */
+  readonly numbers: readonly string[];
+  /** What it can be off by, in the same unit; null where nothing says. */
   readonly off: string | null;
 }
 
-/** A result's number, unit and ± apart, for those who set them apart; null for a text that is not numbers. */
-export function resultParts(text: string, uncertainty: string | null, system: UnitSystem): ShownResult | null {
+/** A result's numbers, unit and ± apart, in the shop's units; null for a text that is not numbers. */
+export function resultParts(
+  text: string,
+  uncertainty: string | null,
+  system: UnitSystem,
+  kind: ResultKind = typedResult,
+): ShownResult | null {
   const off = uncertainty === null ? null : readNumber(uncertainty);
-  const shownOff =
-    off === null ? null : showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system).number;
-  const read = readNumber(text);
-  if (read !== null)
-    return { ...showNumberOf(read.value, read.unitText, stepOf(text, off?.value ?? null), system), off: shownOff };
-  const [, numbers, unit = ''] = /^([-\d.,]+(?:\/[-\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
-  if (numbers === undefined) return null;
-  const shown = numbers.split('/').map((each) => {
-    const number = readNumber(each);
-    return number === null ? null : showNumberOf(number.value, unit, stepOf(text, off?.value ?? null), system);
-  });
+  const step = kind.isComputed ? stepWorth(off?.value ?? null) : stepOf(text, off?.value ?? null);
+  const single = readNumber(text);
+  const [, list = '', unit = ''] = /^([-\d.,]+(?:\/[-\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
+  const read = single === null ? list.split('/').map((each) => readNumber(`${each} ${unit}`)) : [single];
+  const shown = read.map((each) => each && showNumberOf(each.value, each.unitText, step, system, kind.isDifference));
   const last = shown.at(-1);
   if (!last || shown.some((each) => each === null)) return null;
-  return { ...last, number: shown.map((each) => each?.number).join(' / '), off: shownOff };
+  const numbers = shown.flatMap((each) => each?.number ?? []);
+  const unitText = read[0]?.unitText ?? '';
+  // What it can be off by is a difference, whatever it is the ± of.
+  const unsure =
+    off === null || off.unitText !== unitText
+      ? uncertainty
+      : showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system, true).number;
+  return { ...last, number: numbers.join(' / '), numbers, off: unsure };
 }
 
 /** A result's text, rounded to what it is worth and in the shop's units; what is not a number stays as typed. */
-export function showResult(text: string, uncertainty: string | null, system: UnitSystem): string {
-  const read = readNumber(text);
-  if (read === null) return showList(text, system) ?? text;
-  const off = uncertainty === null ? null : readNumber(uncertainty);
-  const value = showNumberOf(read.value, read.unitText, stepOf(text, off?.value ?? null), system);
-  if (uncertainty === null) return withUnit(value);
-  if (off === null || off.unitText !== read.unitText) return `${withUnit(value)} ±\u202f${uncertainty}`;
-  const unsure = showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system);
-  return withUnit({ ...value, number: `${value.number} ±\u202f${unsure.number}` });
+export function showResult(
+  text: string,
+  uncertainty: string | null,
+  system: UnitSystem,
+  kind: ResultKind = typedResult,
+): string {
+  const parts = resultParts(text, uncertainty, system, kind);
+  if (parts === null) return text;
+  if (parts.off === null) return withUnit(parts);
+  const isBare = /^[\u2212\d.\u202f]+$/u.test(parts.off);
+  return isBare
+    ? withUnit({ ...parts, number: `${parts.number} ±\u202f${parts.off}` })
+    : `${withUnit(parts)} ±\u202f${parts.off}`;
 }
 
 /** Number and unit apart. A value of ours has no typed text, so it is shown by its resolution. */
-function showNumberOf(value: number, unit: string, resolution: number | null, system: UnitSystem): ShownNumber {
-  const shown = showValue(value, unit, resolution, system);
+function showNumberOf(
+  value: number,
+  unit: string,
+  resolution: number | null,
+  system: UnitSystem,
+  difference: boolean,
+): ShownNumber {
+  const [from, to] = [unitNamed(unit), unitNamed(unitFor(unit, system))];
+  const inShop = (number: number) => (from && to ? (convertDifference(number, from, to) ?? number) : number);
+  const shown =
+    difference && to !== null
+      ? showValue(inShop(value), to.symbol, resolution === null ? null : inShop(resolution), system)
+      : showValue(value, unit, resolution, system);
   const [, number = shown, rest = ''] = /^([\u2212\d.\u202f]*\d)\u202f?(\D.*)?$/u.exec(shown) ?? [];
   return { number, unit: rest, closeUp: rest.startsWith('°') && rest.length === 1 };
 }
 
-export function sayLimit({ limit }: Pick<ResultLine, 'limit'>, system: UnitSystem): string {
+export function sayLimit(
+  { limit }: Pick<ResultLine, 'limit'>,
+  system: UnitSystem,
+  kind: ResultKind = typedResult,
+): string {
   if (limit === null) return '';
-  const show = (text: string) => showResult(text, null, system);
+  const show = (text: string) => showResult(text, null, system, { ...kind, isComputed: false });
   const edges = [
     ...(limit.min === undefined ? [] : [`at least ${show(limit.min)}`]),
     ...(limit.max === undefined ? [] : [`at most ${show(limit.max)}`]),
@@ -92,14 +112,22 @@ export function sayLimit({ limit }: Pick<ResultLine, 'limit'>, system: UnitSyste
   return edges.join('; ');
 }
 
-export function sayResultLine(result: ResultLine, system: UnitSystem, how = ''): ReadingLine {
+/** @param how  what it is computed from; empty for a reading that was written down as it was */
+export function sayResultLine(
+  result: ResultLine,
+  system: UnitSystem,
+  kind: ResultKind = typedResult,
+  how = '',
+): ReadingLine {
   const page = result.limit?.page === undefined ? '' : `, ${result.limit.page}`;
   return {
     what: result.of,
     how,
     value:
-      result.value === null || result.value.trim() === '' ? '–' : showResult(result.value, result.uncertainty, system),
-    limit: sayLimit(result, system),
+      result.value === null || result.value.trim() === ''
+        ? '–'
+        : showResult(result.value, result.uncertainty, system, kind),
+    limit: sayLimit(result, system, kind),
     source: result.limit === null ? '' : `${sources[result.limit.source]}${page}`,
     verdict: result.verdict,
     weight: verdictWeight(result.verdict),

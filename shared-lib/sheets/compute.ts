@@ -186,7 +186,7 @@ function takenOver(
     const numbers = text.trim().split('/');
     const unitText = /^[-\d.,±\s]*(.*)$/.exec(numbers.at(-1) ?? '')?.[1] ?? '';
     const values = numbers.map((each, index) =>
-      numberIn(index === numbers.length - 1 ? each : `${each} ${unitText}`, spec.unit),
+      numberIn(index === numbers.length - 1 ? each : `${each} ${unitText}`, spec.unit, spec.difference),
     );
     const known = values.flatMap((value) => (value === null ? [] : [value]));
     const [first] = known;

@@ -1,3 +1,4 @@
+import type { QuantityKind } from '../quantities/dictionary.ts';
 import { readQuantity } from '../quantities/read-quantity.ts';
 import { unitNamed } from '../quantities/units.ts';
 import { type Edges, type Limit, limitProblem } from '../verdict/limit.ts';
@@ -25,7 +26,7 @@ export function readLimits(
     for (const edge of ['min', 'max', 'badBelow', 'badAbove'] as const) {
       const text = limit[edge];
       if (text === undefined || text.trim() === '') continue;
-      const value = numberIn(text, spec.unit);
+      const value = numberIn(text, spec.unit, spec.difference);
       if (value === null) {
         understood = false;
         refuse(`The limit of “${of}” is a number${spec.unit === '' ? '' : ` in ${spec.unit}`}.`, text);
@@ -41,12 +42,22 @@ export function readLimits(
 }
 
 /** The number of a text in a unit; a unit of the sheet alone may be typed or left out. */
-export function numberIn(text: string, unit: string): number | null {
+export function numberIn(text: string, unit: string, difference?: true): number | null {
   const bare = text.trim();
-  if (unitNamed(unit) !== null) return readQuantity(bare, unit, 'measured').value;
+  if (unitNamed(unit) !== null) return readQuantity(bare, unit, 'measured', kindOf(unit, difference)).value;
   const number = unit !== '' && bare.endsWith(unit) ? bare.slice(0, bare.length - unit.length).trim() : bare;
   return readQuantity(number, '', 'measured').value;
 }
+
+const kindOf = (unit: string, difference: true | undefined): QuantityKind => ({
+  id: '',
+  label: '',
+  unit,
+  range: null,
+  bad: 'neither',
+  fallback: null,
+  ...(difference === undefined ? {} : { difference }),
+});
 
 /** `charge 2` is the second of the results called `charge`. */
 function specOf(sheet: Sheet, name: string): ResultSpec | null {

@@ -56,6 +56,8 @@ export type FallbackUncertainty = { readonly absolute: number } | { readonly sha
 
 export interface ResultSpec {
   readonly unit: string;
+  /** A difference: degrees Fahrenheit carry no offset. */
+  readonly difference?: true;
   /** For people: what is computed from what. */
   readonly formula: string;
   /** Standard, table or 'common practice, no source'; absent for plain arithmetic. */

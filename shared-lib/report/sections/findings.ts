@@ -2,6 +2,7 @@ import { defectOf } from '../../defects/index.ts';
 import { actionWords, tagWords } from '../../judgement/actions.ts';
 import { tierWords } from '../../judgement/tiers.ts';
 import { methodOf } from '../../methods/index.ts';
+import { resultKindOf } from '../../readings/result-kind.ts';
 import { reportWords, sheetName } from '../../wording/report.ts';
 import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
@@ -58,8 +59,11 @@ function advised({ finding }: RankedFinding): string[] {
 
 function shownByReadings({ readings }: RankedFinding, context: ReportContext): string[] {
   return readings.map((reading) => {
-    const lines = reading.results.map((result) => {
-      const { what, value, verdict } = sayResultLine(result, context.shop.units);
+    const taken = reading.results.filter(
+      ({ value, seen }) => reading.sheetVersion === 0 || value !== null || seen !== null,
+    );
+    const lines = taken.map((result) => {
+      const { what, value, verdict } = sayResultLine(result, context.shop.units, resultKindOf(reading, result.of));
       return `${what} ${value === '–' ? '' : `${value}, `}${verdict}`;
     });
     return asSentence(`${sheetName(reading.sheet)}: ${lines.join('; ')}`);

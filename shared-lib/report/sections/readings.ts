@@ -1,5 +1,6 @@
 import type { Reading } from '../../model/reading.ts';
 import { outcomeOf } from '../../readings/outcome-of.ts';
+import { type ResultKind, resultKindOf } from '../../readings/result-kind.ts';
 import type { SheetOutcome, SheetResult } from '../../sheets/compute.ts';
 import { sheetOf } from '../../sheets/index.ts';
 import { sheetName } from '../../wording/report.ts';
@@ -10,14 +11,14 @@ import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
 import { asPart, asSentence } from '../sentence.ts';
 
 /** Formula, standard, the handbook's figure beside it, and why it may not be judged. */
-function howOf(result: SheetResult | undefined, context: ReportContext): string {
+function howOf(result: SheetResult | undefined, kind: ResultKind, context: ReportContext): string {
   if (result === undefined) return '';
   const { formula, basis, crossCheck, unit, voidBecause } = result;
   const beside = [crossCheck?.value ?? []].flat().map((value) => Number(value.toPrecision(6)));
   const cross =
     crossCheck === null
       ? ''
-      : `; cross-check ${showResult(`${beside.join('/')}${unit === '' ? '' : ` ${unit}`}`, null, context.shop.units)} by ${crossCheck.formula}`;
+      : `; cross-check ${showResult(`${beside.join('/')}${unit === '' ? '' : ` ${unit}`}`, null, context.shop.units, kind)} by ${crossCheck.formula}`;
   return `${formula}${basis === null ? '' : `; ${basis}`}${cross}${voidBecause === null ? '' : `; void: ${voidBecause}`}`;
 }
 
@@ -42,8 +43,10 @@ function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
       sayResultLine(
         line,
         context.shop.units,
+        resultKindOf(reading, line.of),
         howOf(
           computed?.results.find(({ of }) => of === line.of),
+          resultKindOf(reading, line.of),
           context,
         ),
       ),

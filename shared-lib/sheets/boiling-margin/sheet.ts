@@ -43,6 +43,7 @@ export const boilingMarginSheet = describeSheet({
     },
     margin: {
       unit: '°C',
+      difference: true,
       formula: 'boils at − highest temperature seen',
       from: 'IAPWS-IF97 region 4; US Standard Atmosphere 1976; Raoult’s law for ethylene glycol',
       fallback: fallbacks.temperature,
@@ -52,18 +53,21 @@ export const boilingMarginSheet = describeSheet({
     },
     'drop across the radiator': {
       unit: '°C',
+      difference: true,
       formula: 'temperature where the coolant enters − where it leaves',
       fallback: { absolute: 5 },
       needs: ['radiatorIn', 'radiatorOut'],
     },
     'coolant above the air': {
       unit: '°C',
+      difference: true,
       formula: 'temperature where the coolant enters − air before the radiator',
       fallback: { absolute: 5 },
       needs: ['radiatorIn', 'air'],
     },
     'rule of thumb is off by': {
       unit: '°C',
+      difference: true,
       formula: '212 °F + 3 °F for each psi of cap, less what water really does at sea level',
       from: 'IAPWS-IF97 region 4',
       needs: ['cap'],
