@@ -58,6 +58,7 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
             {choices.map((choice) => (
               <th key={choice.id} scope="col">
                 <span className={styles.name}>{choice.name}</span>
+                <Worst choice={choice} />
                 {choice.chosen && <span className={styles.taken}>the owner took this</span>}
               </th>
             ))}
@@ -138,6 +139,17 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
         <ChoicePanel key={open.id} choice={open} money={money} visitId={visitId} onClose={() => setOpenId(null)} />
       )}
     </div>
+  );
+}
+
+/** The worst that stays, at the head of its column: a choice that leaves danger never looks harmless. */
+function Worst({ choice: { left } }: { readonly choice: ChoiceView }) {
+  const worst = left[0]?.tier;
+  if (worst === undefined) return <span className={styles.taken}>leaves nothing of what was found</span>;
+  return (
+    <span className={styles.worst} data-danger={worst === 0 || undefined}>
+      leaves: {tierWords(worst).words}
+    </span>
   );
 }
 

@@ -28,7 +28,11 @@ test('choices stand side by side with what they leave; the owner completes a sta
   await page.getByRole('button', { name: 'Choices', exact: true }).click();
   const table = page.getByRole('region', { name: 'The choices' });
   const heads = await table.getByRole('columnheader').allInnerTexts();
-  expect(heads).toEqual(['Finding', 'strap only', 'all but the gauges']);
+  expect(heads.map((head) => head.split('\n').map((words) => words.trim()))).toEqual([
+    ['Finding'],
+    ['strap only', 'leaves: do not operate'],
+    ['all but the gauges', 'leaves: will fail or cost more'],
+  ]);
   await expect(table.getByRole('row', { name: /^Leaves/ })).toContainText('Do not operate');
   expect(await seriousViolations(page)).toEqual([]);
   await program.picture('choices');
