@@ -103,7 +103,9 @@ function foundBy(sheet: Sheet, asked: readonly string[]): number | null {
     const words = texts.slice(0, count).flatMap(wordsOf);
     return asked.every((word) => words.some((each) => each.startsWith(word)));
   };
-  return [1, 2, texts.length].find(within) ?? null;
+  const found = [1, 2, texts.length].find(within) ?? null;
+  // Called exactly so: the coolant before combustion gas in the coolant.
+  return found === 1 && wordsOf(sheet.name).length === asked.length ? 0 : found;
 }
 
 /** The sheets on their shelves; with a word, those it finds, the ones that are called so first. */
