@@ -1,4 +1,4 @@
-import { useEffect, useId, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
 import type { View } from '../../shared-lib/geometry/viewport.ts';
 import type { Mark } from '../../shared-lib/model/mark.ts';
@@ -97,6 +97,7 @@ export function PhotoStage(props: PhotoStageProps) {
     if (view) controller.lookFrom(view);
   }, [controller, view]);
   useStageInput(stage, controller);
+  useViewOnElement(stage, controller);
 
   const nameOf = props.nameOf ?? ((mark: Mark) => markName(mark.shape, tagOf(mark, tags)));
   return (
@@ -112,7 +113,6 @@ export function PhotoStage(props: PhotoStageProps) {
       tabIndex={0}
       data-tool={props.tool}
     >
-      <ViewOnElement controller={controller} element={stage} />
       <div className={styles.canvas} aria-hidden="true">
         <StageCanvas controller={controller} marks={marks} tags={tags} picked={picked} />
       </div>
@@ -129,23 +129,22 @@ function tagOf(mark: Mark, tags: ReadonlyMap<string, Tag>): Tag | null {
   return mark.findingId === null ? null : (tags.get(mark.findingId) ?? null);
 }
 
-interface ViewOnElementProps {
-  readonly controller: StageController;
-  readonly element: React.RefObject<HTMLDivElement | null>;
-}
-
 /** Writes where the photo lies onto the stage's element, for whoever has to find a spot of the photo on the screen. */
-function ViewOnElement({ controller, element }: ViewOnElementProps) {
-  const { view, size, isMoving, isDrawn } = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
-  const photo = controller.pieces?.status(view, size);
-  const photoState = photo === undefined || photo.isLoading ? 'loading' : photo.sharpness;
-  useLayoutEffect(() => {
-    const stage = element.current;
-    if (!stage) return;
-    stage.dataset.view = JSON.stringify(view);
-    stage.dataset.moving = String(isMoving);
-    stage.dataset.marks = isDrawn ? 'drawn' : 'drawing';
-    stage.dataset.photo = photoState;
-  }, [element, view, isMoving, isDrawn, photoState]);
-  return null;
+function useViewOnElement(element: React.RefObject<HTMLElement | null>, controller: StageController): void {
+  useEffect(() => {
+    let told: View | null = null;
+    function tell(): void {
+      const { view, size, isMoving, isDrawn } = controller.snapshot;
+      const stage = element.current;
+      if (!stage) return;
+      const photo = controller.pieces?.status(view, size);
+      if (view !== told) stage.dataset.view = JSON.stringify(view);
+      told = view;
+      stage.dataset.moving = String(isMoving);
+      stage.dataset.marks = isDrawn ? 'drawn' : 'drawing';
+      stage.dataset.photo = photo === undefined || photo.isLoading ? 'loading' : photo.sharpness;
+    }
+    tell();
+    return controller.subscribe(tell);
+  }, [element, controller]);
 }

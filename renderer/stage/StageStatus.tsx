@@ -10,9 +10,8 @@ interface StageStatusProps {
 
 /** What the stage is doing, in a dark band at its edge; and what was just done, for a screen reader. */
 export function StageStatus({ controller, busyText }: StageStatusProps) {
-  const { view, size, spoken } = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
-  const status = controller.pieces?.status(view, size);
-  const words = statusWords(status?.failed ?? null, status?.sharpness ?? 'none', status?.isLoading ?? true);
+  const words = useSyncExternalStore(controller.subscribe, () => wordsOf(controller));
+  const spoken = useSyncExternalStore(controller.subscribe, () => controller.snapshot.spoken);
   const shown = busyText ?? words;
   return (
     <>
@@ -28,11 +27,12 @@ export function StageStatus({ controller, busyText }: StageStatusProps) {
   );
 }
 
-function statusWords(
-  failed: 'photo' | 'full' | null,
-  sharpness: 'none' | 'screen' | 'full',
-  isLoading: boolean,
-): string {
+function wordsOf({ pieces, snapshot: { view, size } }: StageController): string {
+  const { sharpness, failed, isLoading } = pieces?.status(view, size) ?? {
+    sharpness: 'none',
+    failed: null,
+    isLoading: true,
+  };
   if (failed === 'photo' && sharpness === 'none') return stageWords.photoFailed;
   if (failed === 'full' && sharpness === 'screen') return stageWords.fullFailed;
   if (sharpness === 'none') return stageWords.loading;

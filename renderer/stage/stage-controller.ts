@@ -151,6 +151,10 @@ export class StageController {
     };
   }
 
+  get photo(): Size {
+    return this.scene.photo;
+  }
+
   get isNavigating(): boolean {
     return this.navigation.name !== 'still';
   }

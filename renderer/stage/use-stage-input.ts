@@ -27,8 +27,11 @@ function listen(stage: HTMLElement, controller: StageController): () => void {
   const held: HeldKeys = { isSpaceDown: false, hasSpacePanned: false };
   let lastPress: { at: ScreenPoint; atMs: number } | null = null;
 
+  let box = stage.getBoundingClientRect();
+
+  /** The stage does not shift under a held pointer, and measuring it at every move would hold up the frame. */
   const where = (event: MouseEvent): ScreenPoint => {
-    const box = stage.getBoundingClientRect();
+    if (event.type !== 'pointermove' || event.buttons === 0) box = stage.getBoundingClientRect();
     return screenPoint(event.clientX - box.left, event.clientY - box.top);
   };
   const onPhoto = (at: ScreenPoint) => toImage(controller.snapshot.view, at);

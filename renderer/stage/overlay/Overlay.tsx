@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { useRef, useSyncExternalStore } from 'react';
 import type { TagPlace } from '../../../shared-lib/geometry/tag-placement.ts';
 import type { Tag } from '../../../shared-lib/geometry/tag-plate.ts';
 import { toScreen, type View } from '../../../shared-lib/geometry/viewport.ts';
@@ -9,7 +9,7 @@ import { TagOnPhoto } from '../shapes/tag/TagOnPhoto.tsx';
 import type { StageController } from '../stage-controller.ts';
 import { CrossHair } from './CrossHair.tsx';
 import { Handles } from './Handles.tsx';
-import { type InHand, marksInHand, tagPlaceInHand } from './in-hand.ts';
+import { type InHand, isQuiet, marksInHand, tagPlaceInHand } from './in-hand.ts';
 import { Loupe } from './Loupe.tsx';
 
 interface OverlayProps {
@@ -21,7 +21,13 @@ interface OverlayProps {
 
 /** What is in hand, with its handles; cross-hair and loupe over it. */
 export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
-  const snapshot = useSyncExternalStore(controller.subscribe, controller.getSnapshot);
+  // While nothing is in hand the photo may move without any of this being thought about again.
+  const quiet = useRef(controller.snapshot);
+  const snapshot = useSyncExternalStore(controller.subscribe, () => {
+    const now = controller.snapshot;
+    if (picked !== null || !isQuiet(quiet.current, now, marks)) quiet.current = now;
+    return quiet.current;
+  });
   const { look, view, draft, pending, crossHair, loupeAt, activeVertex, size } = snapshot;
   if (!look) return null;
   const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));

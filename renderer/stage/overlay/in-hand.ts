@@ -59,6 +59,15 @@ export function marksInHand(
   ];
 }
 
+/** Nothing in hand, before or now, and every mark in the still picture: the overlay is empty and stays so. */
+export function isQuiet(before: StageSnapshot, now: StageSnapshot, marks: readonly Mark[]): boolean {
+  const isEmpty = ({ draft, pending, crossHair, loupeAt }: StageSnapshot) =>
+    draft === null && pending === null && crossHair === null && loupeAt === null;
+  if (!isEmpty(before) || !isEmpty(now) || before.look !== now.look) return false;
+  const { picture } = now;
+  return picture !== null && picture.scene.picked === null && marks.every((mark) => picture.drawn.has(mark));
+}
+
 function changed(draft: Draft, index: number, marks: readonly Mark[], tagOf: (mark: Mark) => Tag | null): InHand {
   const mark = marks.find(({ id }) => id === draft.markId);
   return {

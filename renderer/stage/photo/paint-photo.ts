@@ -26,7 +26,18 @@ export function paintPieces(
 ): void {
   context.imageSmoothingEnabled = view.scale < squaresFromScale;
   context.imageSmoothingQuality = quality;
-  for (const piece of pieces) paintPiece(context, piece, view, shown);
+  // Whatever lies wholly under a finer piece need not be drawn.
+  const first = pieces.findLastIndex((piece) => covers(piece, view, shown));
+  for (const piece of pieces.slice(Math.max(0, first))) paintPiece(context, piece, view, shown);
+}
+
+function covers({ part }: Piece, view: View, shown: Box): boolean {
+  return (
+    part.left * view.scale + view.x <= shown.left &&
+    part.top * view.scale + view.y <= shown.top &&
+    part.right * view.scale + view.x >= shown.right &&
+    part.bottom * view.scale + view.y >= shown.bottom
+  );
 }
 
 /** Only the shown part is handed over: scaling pixels that nobody sees costs as much as those that are seen. */

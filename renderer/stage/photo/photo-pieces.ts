@@ -74,6 +74,10 @@ export class PhotoPieces {
     return this.region && this.isCoarse(scale) ? [...pieces, this.region] : pieces;
   }
 
+  smaller(): Decoded | null {
+    return this.screen;
+  }
+
   status(view: View, stage: Size): PhotoStatus {
     const isFull = this.whole !== null || this.covers(visiblePart(view, this.photo, stage), view.scale);
     const isEnough = this.screen !== null && !this.isCoarse(view.scale);

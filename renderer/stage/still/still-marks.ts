@@ -10,6 +10,7 @@ import type { Look } from '../look.ts';
 import { drawStrokes } from '../shapes/strokes.ts';
 import { drawLeader, tagSize } from '../shapes/tag/draw-tag.ts';
 import type { PlateStamps } from './plate-stamps.ts';
+import { rimOf } from './rim.ts';
 
 /** What a picture of the still marks is made from. */
 export interface StillScene {
@@ -33,11 +34,8 @@ export interface StillPicture {
   readonly places: ReadonlyMap<string, TagPlace>;
 }
 
-/** The rim lets the photo be pulled some way before marks are missing; it is cut down where it would cost too much memory. */
-const rimShare = 0.25;
 /** So many marks or tags are drawn before a frame may come between. */
 const batch = 8;
-const mostPixels = 12_000_000;
 /** The farthest that a mark or its rim of strokes reaches beyond its points, in screen pixels. */
 const reachPx = 30;
 
@@ -103,9 +101,7 @@ export function* drawStillPicture(scene: StillScene, stamps: PlateStamps): Gener
 }
 
 function coverOf({ stage, pixelRatio }: StillScene): Box {
-  const whole = stage.width * stage.height * pixelRatio ** 2;
-  const share = Math.max(0, Math.min(rimShare, (Math.sqrt(mostPixels / whole) - 1) / 2));
-  const [x, y] = [Math.round(stage.width * share), Math.round(stage.height * share)];
+  const { x, y } = rimOf(stage, pixelRatio);
   return { left: -x, top: -y, right: stage.width + x, bottom: stage.height + y };
 }
 

@@ -35,7 +35,8 @@ export function BarePage() {
       if (event.ctrlKey) {
         const zoom = 1 + event.clientX / 1000;
         content.style.transform = `scale(${zoom})`;
-      } else if (event.shiftKey) content.style.transform = `translate(${event.clientX}px, ${event.clientY}px)`;
+      } else if (event.shiftKey)
+        content.style.transform = `translate(${event.clientX - 200}px, ${event.clientY - 200}px)`;
       else {
         for (const line of dragged) line.points([...line.points().slice(0, -2), event.clientX, event.clientY]);
         overlay.batchDraw();
