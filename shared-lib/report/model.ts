@@ -135,6 +135,8 @@ export interface ReadingBlock {
   readonly sheet: string;
   readonly place: string;
   readonly lines: readonly ReadingLine[];
+  /** The numbers as a picture, the same as on the screen; null where there is none. */
+  readonly plot: ({ readonly title: string } & Pick<DiagramBlock, 'width' | 'height' | 'lines'>) | null;
   /** What the numbers point to and what they cannot say. */
   readonly says: readonly string[];
   readonly notes: readonly string[];

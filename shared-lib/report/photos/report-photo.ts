@@ -12,14 +12,16 @@ import { placeTags } from './tags.ts';
 export type PhotoPlace = 'page-one' | 'wide' | 'beside';
 
 const pageOneWindow = { widthMm: 80, heightMm: 41 };
+/** Where the choices stand on page one too, its photos give way, so that all of it is read on one page. */
+const pageOneWithChoices = { widthMm: 80, heightMm: 32 };
 const wideMost = { widthMm: 178, heightMm: 102 };
 const besideMost = { widthMm: 84, heightMm: 112 };
 const markScales: Readonly<Record<PhotoPlace, number>> = { 'page-one': 0.8, wide: 1, beside: 0.8 };
 
-function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null): Frame {
+function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null, hasChoices: boolean): Frame {
   switch (place) {
     case 'page-one':
-      return partFrame(shot, marks, pageOneWindow);
+      return partFrame(shot, marks, hasChoices ? pageOneWithChoices : pageOneWindow);
     case 'wide':
       return wholeFrame(shot, marks, wideMost);
     case 'beside':
@@ -49,7 +51,7 @@ function alternativeOf(shot: Shot, entry: RankedFinding, marks: number, context:
 export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace, context: ReportContext): ReportPhoto {
   const marks = context.marksOn(shot.id, entry.finding.id).filter(({ role }) => role === 'finding');
   const box = boxOf(marks.flatMap(({ points }) => points));
-  const frame = frameFor(place, shot, box);
+  const frame = frameFor(place, shot, box, (context.record.choices?.choices.length ?? 0) > 0);
   const scale = markScales[place];
   const dashed = entry.line.state === 'suspected';
   const drawn = marks.map(({ shape, points, tagAt }) => ({

@@ -11,7 +11,7 @@ const pointOf = ({ x, y }: XY): Point => [rounded(x), rounded(y)];
 /** A hundredth of a pixel is finer than any printer, and keeps the record's size down. */
 const rounded = (value: number): number => Math.round(value * 100) / 100;
 
-function lineOf(primitive: Primitive): DiagramBlock['lines'][number] {
+export function lineOf(primitive: Primitive): DiagramBlock['lines'][number] {
   switch (primitive.kind) {
     case 'circle':
       return { ...primitive, centre: pointOf(primitive.centre), radius: rounded(primitive.radius) };

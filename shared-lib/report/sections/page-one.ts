@@ -108,6 +108,10 @@ function questions({ shop, mechanic }: ReportContext): ReportRow[] {
   return [{ label: 'Questions', paragraphs: [`Call ${shortened(who, 60)}, ${shop.phone.trim()}.`] }];
 }
 
+function hasChoices({ record }: ReportContext): boolean {
+  return (record.choices?.choices.length ?? 0) > 0;
+}
+
 export function pageOne(context: ReportContext): PageOneSection {
   const worst = context.ranked.slice(0, mostItems);
   const statement = statementOnUse(context);
@@ -124,8 +128,9 @@ export function pageOne(context: ReportContext): PageOneSection {
       ...advised(worst),
       ...choicesInShort(context),
       ...decidedInShort(context),
-      ...further(context),
       ...notLookedAt(context),
+      // The choices name every finding they leave; a count of them besides says nothing new.
+      ...(hasChoices(context) ? [] : further(context)),
       ...questions(context),
     ],
   };

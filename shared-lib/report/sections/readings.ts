@@ -1,5 +1,6 @@
 import type { Reading } from '../../model/reading.ts';
 import { outcomeOf } from '../../readings/outcome-of.ts';
+import { plotOf } from '../../readings/plots/plot-of.ts';
 import { type ResultKind, resultKindOf } from '../../readings/result-kind.ts';
 import type { SheetOutcome, SheetResult } from '../../sheets/compute.ts';
 import { sheetOf } from '../../sheets/index.ts';
@@ -9,6 +10,7 @@ import { sayMoment } from '../dates.ts';
 import type { ReadingBlock, ReadingsSection } from '../model.ts';
 import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
 import { asPart, asSentence } from '../sentence.ts';
+import { lineOf } from './diagrams.ts';
 
 /** Formula, standard, the handbook's figure beside it, and why it may not be judged. */
 function howOf(result: SheetResult | undefined, kind: ResultKind, context: ReportContext): string {
@@ -26,6 +28,11 @@ function howOf(result: SheetResult | undefined, kind: ResultKind, context: Repor
 function outcome(reading: Reading, { record }: ReportContext): SheetOutcome | null {
   const { visit, layout } = record;
   return outcomeOf(reading, { conditions: visit.conditions, volts: layout.layout.volts, resolution: null });
+}
+
+function plotBlock(computed: SheetOutcome | null, { shop }: ReportContext): ReadingBlock['plot'] {
+  const plot = plotOf(computed?.picture ?? null, shop.units);
+  return plot && { title: plot.title, width: plot.width, height: plot.height, lines: plot.primitives.map(lineOf) };
 }
 
 function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
@@ -51,6 +58,7 @@ function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
         ),
       ),
     ),
+    plot: plotBlock(computed, context),
     says: computed?.says ?? [],
     notes: [
       ...(inputs === '' ? [] : [asSentence(`read: ${inputs}`)]),
