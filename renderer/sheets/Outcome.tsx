@@ -1,12 +1,14 @@
 import { useState } from 'react';
 import type { Reading, TypedLimit } from '../../shared-lib/model/reading.ts';
 import type { UnitSystem } from '../../shared-lib/quantities/units.ts';
+import { plotOf } from '../../shared-lib/readings/plots/plot-of.ts';
 import { isDifference } from '../../shared-lib/readings/result-kind.ts';
 import { type SheetOutcome, toResultLines } from '../../shared-lib/sheets/compute.ts';
 import type { Sheet } from '../../shared-lib/sheets/sheet-kind.ts';
 import { LimitEditor } from './LimitEditor.tsx';
 import styles from './Outcome.module.css';
 import { ResultRow } from './ResultRow.tsx';
+import { SheetPlot } from './SheetPlot.tsx';
 import type { SheetPatch } from './use-sheet-draft.ts';
 
 interface OutcomeProps {
@@ -33,6 +35,7 @@ export function Outcome(props: OutcomeProps) {
     );
   }
   const lines = toResultLines(outcome);
+  const plot = plotOf(outcome.picture, system);
   return (
     <section className={styles.outcome} aria-label="What it says">
       <div className={styles.heads} aria-hidden="true">
@@ -91,6 +94,7 @@ export function Outcome(props: OutcomeProps) {
           <strong>Void:</strong> {outcome.voidBecause}
         </p>
       )}
+      {plot !== null && <SheetPlot plot={plot} />}
       {outcome.says.length > 0 && (
         <ul className={styles.says} aria-label="What the numbers point to">
           {outcome.says.map((sentence) => (
