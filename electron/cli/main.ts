@@ -8,6 +8,7 @@ import { addExtract } from './commands/extract.ts';
 import { addImport } from './commands/import.ts';
 import { addIssue, addVerify } from './commands/issue.ts';
 import { addList } from './commands/list.ts';
+import { addMeasure } from './commands/measure.ts';
 import { addReport } from './commands/report.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addSheets } from './commands/sheets.ts';
@@ -38,6 +39,7 @@ for (const add of [
   addRestore,
   addExtract,
   addTrace,
+  addMeasure,
   addSheets,
   addSheet,
 ])

@@ -1,0 +1,169 @@
+import { AppError } from '../contract/errors.ts';
+import { distance } from '../geometry/plane.ts';
+import type { XY } from '../geometry/spaces.ts';
+import type { CalibrationInput, MeasuredShape } from './input.ts';
+import { leanShare } from './lean.ts';
+import { clicksOf, mapPlane, type PlaneMapping } from './plane-mapping.ts';
+import { fromLimits, type InputQuantity, propagate } from './propagate.ts';
+import { type SizeUnit, sizeOf, slopesOf, unitOf } from './shape-size.ts';
+import { showMeasured } from './show-measured.ts';
+
+/** Where an uncertainty comes from. */
+export type UncertaintySource = 'clicking-reference' | 'reference-tolerance' | 'clicking-mark' | 'lean' | 'lens';
+
+export interface Measurement {
+  readonly what: SizeUnit;
+  readonly unit: 'mm' | 'mm\u00b2' | '\u00b0' | 'px' | 'px\u00b2';
+  readonly value: number;
+  /** Expanded uncertainty, k = 2; null where nothing is known of it. */
+  readonly expanded: number | null;
+  /** Standard uncertainties that make it up, in the same unit. */
+  readonly shares: Readonly<Partial<Record<UncertaintySource, number>>>;
+  readonly warnings: readonly ('off-plane' | 'far-from-reference')[];
+  readonly text: string;
+}
+
+const units = { length: 'mm', area: 'mm\u00b2', angle: '\u00b0' } as const;
+const pixelUnits = { length: 'px', area: 'px\u00b2', angle: '\u00b0' } as const;
+
+/** Without a calibration a mark has a size in pixels and nothing else; an angle in a leaning photo is no angle of the part. */
+export function measureInPixels({ shape, points }: MeasuredShape): Measurement {
+  const what = unitOf(shape);
+  const value = sizeOf(shape, points);
+  const unit = pixelUnits[what];
+  return {
+    what,
+    unit,
+    value,
+    expanded: null,
+    shares: {},
+    warnings: [],
+    text: `${value.toFixed(1)} ${unit}, not calibrated`,
+  };
+}
+
+/**
+ * A mark's size in the calibrated plane with its expanded uncertainty.
+ *
+ * Everything that was clicked or stated is an input of one model, and the law of propagation runs through the whole of it,
+ * the fit of the calibration included (JCGM 100:2008, 5.1.2).
+ *
+ * @throws AppError as `mapPlane`, and 'mark-beyond-horizon'
+ */
+export function measureShape(
+  input: CalibrationInput,
+  { shape, points, pointPx, offPlane }: MeasuredShape,
+): Measurement {
+  const mapping = mapPlane(input);
+  const what = unitOf(shape);
+  const value = sizeOf(shape, pointsInPlane(mapping, points));
+  const inflated = inflation(input, mapping);
+  const inputs = inputsOf(input, inflated);
+  const through = propagate(
+    (values) => sizeOf(shape, pointsInPlane(mapPlane(withValues(input, values)), points)),
+    inputs,
+  );
+  const clicks = 2 * clicksOf(input).length;
+  const power = what === 'area' ? 2 : what === 'length' ? 1 : 0;
+  const size = Math.abs(value);
+  const shares: Record<UncertaintySource, number> = {
+    'clicking-reference': Math.hypot(...through.shares.slice(0, clicks)),
+    'reference-tolerance': Math.hypot(...through.shares.slice(clicks)),
+    'clicking-mark': clickingShare(mapping, shape, points, pointPx),
+    lean: leanShare(input, mapping, shape, points, value),
+    lens: input.lensShare * power * size,
+  };
+  const expanded = 2 * Math.hypot(...Object.values(shares));
+  const middle = middleOf(points);
+  const isFar = distance(middle, mapping.referenceAt) > 3 * mapping.referenceReachPx;
+  return {
+    what,
+    unit: units[what],
+    value,
+    expanded,
+    shares,
+    warnings: [...(offPlane ? (['off-plane'] as const) : []), ...(isFar ? (['far-from-reference'] as const) : [])],
+    text: showMeasured({ value, expanded }, units[what]),
+  };
+}
+
+function pointsInPlane(mapping: PlaneMapping, points: readonly XY[]): XY[] {
+  return points.map((point) => {
+    const there = mapping.toPlane(point);
+    if (!there) throw new AppError('mark-beyond-horizon', {});
+    return there;
+  });
+}
+
+/** Clicked coordinates first, then what was stated. */
+function inputsOf(input: CalibrationInput, clickingPx: number): InputQuantity[] {
+  const clicked = clicksOf(input).flatMap(({ x, y }) => [
+    { value: x, u: clickingPx },
+    { value: y, u: clickingPx },
+  ]);
+  const u = fromLimits(input.toleranceMm);
+  if (input.method === 'known-length') return [...clicked, { value: input.lengthMm, u }];
+  if (input.method === 'known-circle') return [...clicked, { value: input.diameterMm, u }];
+  return [
+    ...clicked,
+    ...input.points.flatMap(({ mm }) => [
+      { value: mm.x, u },
+      { value: mm.y, u },
+    ]),
+  ];
+}
+
+function withValues(input: CalibrationInput, values: readonly number[]): CalibrationInput {
+  const pair = (k: number): XY => ({ x: values[2 * k] ?? 0, y: values[2 * k + 1] ?? 0 });
+  // A click moved for a derivative may leave the photo.
+  const { photo: _, ...rest } = input;
+  if (rest.method === 'known-length') return { ...rest, ends: [pair(0), pair(1)], lengthMm: values[4] ?? 0 };
+  if (rest.method === 'known-circle')
+    return { ...rest, rim: rest.rim.map((_point, k) => pair(k)), diameterMm: values.at(-1) ?? 0 };
+  const count = rest.points.length;
+  return { ...rest, points: rest.points.map((_point, k) => ({ px: pair(k), mm: pair(count + k) })) };
+}
+
+/**
+ * Uncertainty of one click, px: what was stated, or more where the residuals speak against it (beyond the 95 % point of
+ * chi squared; Birge's ratio). A reference that fits too well proves nothing and takes nothing away.
+ * Source of the quantile: Wilson and Hilferty's approximation (1931).
+ */
+function inflation(input: CalibrationInput, { residualsPx, degrees }: PlaneMapping): number {
+  if (degrees < 1) return input.clickingPx;
+  const squares = residualsPx.reduce((sum, r) => sum + (r / input.clickingPx) ** 2, 0);
+  const spread = 2 / (9 * degrees);
+  const most = degrees * (1 - spread + 1.645 * Math.sqrt(spread)) ** 3;
+  return squares > most ? input.clickingPx * Math.sqrt(squares / degrees) : input.clickingPx;
+}
+
+function clickingShare(
+  mapping: PlaneMapping,
+  shape: MeasuredShape['shape'],
+  points: readonly XY[],
+  pointPx: number,
+): number {
+  if (pointPx === 0) return 0;
+  const slopes = slopesOf(shape, pointsInPlane(mapping, points));
+  let squares = 0;
+  for (const [i, point] of points.entries()) {
+    const slope = slopes[i] ?? { x: 0, y: 0 };
+    for (const [dx, dy] of [
+      [0.5, 0],
+      [0, 0.5],
+    ] as const) {
+      const up = mapping.toPlane({ x: point.x + dx, y: point.y + dy });
+      const down = mapping.toPlane({ x: point.x - dx, y: point.y - dy });
+      if (!up || !down) throw new AppError('mark-beyond-horizon', {});
+      squares += (slope.x * (up.x - down.x) + slope.y * (up.y - down.y)) ** 2;
+    }
+  }
+  return pointPx * Math.sqrt(squares);
+}
+
+function middleOf(points: readonly XY[]): XY {
+  return {
+    x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
+    y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
+  };
+}

@@ -1,0 +1,128 @@
+import { AppError } from '../contract/errors.ts';
+import { boundingBox, distance, midpoint } from '../geometry/plane.ts';
+import type { XY } from '../geometry/spaces.ts';
+import { type Ellipse, fitEllipse } from './ellipse.ts';
+import { fitHomography, invert, type PointPair, project, turnAlike } from './homography.ts';
+import type { CalibrationInput } from './input.ts';
+
+/** From pixels of the upright photo to millimetres in one plane. */
+export interface PlaneMapping {
+  /** @returns null at or beyond the plane's horizon */
+  toPlane(point: XY): XY | null;
+  toPhoto(point: XY): XY | null;
+  /** Distance of each reference point from where the mapping puts it, px. */
+  readonly residualsPx: readonly number[];
+  /** Readings beyond what the mapping needs. */
+  readonly degrees: number;
+  /** Where the reference lies in the photo, and how far it reaches, px. */
+  readonly referenceAt: XY;
+  readonly referenceReachPx: number;
+  /** Tilt of the plane against the photo, radians; null where it can't be told. */
+  readonly tilt: number | null;
+  /** Direction of the photo in which the plane leans towards or away; null where it can't be told. */
+  readonly leanAlong: number | null;
+}
+
+/** @throws AppError 'calibration-...' or 'point-outside-photo': the reference is none */
+export function mapPlane(input: CalibrationInput): PlaneMapping {
+  checkClicks(input);
+  switch (input.method) {
+    case 'known-length':
+      return fromLength(input.ends, input.lengthMm);
+    case 'known-circle':
+      return fromCircle(input.rim, input.diameterMm, input.clickingPx);
+    case 'known-points':
+      return fromPoints(input.points.map(({ px, mm }) => ({ from: px, to: mm })));
+  }
+}
+
+export function clicksOf(input: CalibrationInput): readonly XY[] {
+  if (input.method === 'known-length') return input.ends;
+  return input.method === 'known-circle' ? input.rim : input.points.map(({ px }) => px);
+}
+
+function checkClicks(input: CalibrationInput): void {
+  const { photo } = input;
+  if (!photo) return;
+  for (const { x, y } of clicksOf(input)) {
+    if (x >= -0.5 && y >= -0.5 && x <= photo.width - 0.5 && y <= photo.height - 0.5) continue;
+    throw new AppError('point-outside-photo', { x, y });
+  }
+}
+
+function fromLength([a, b]: readonly [XY, XY], lengthMm: number): PlaneMapping {
+  const lengthPx = distance(a, b);
+  if (!(lengthPx > 0.5) || !(lengthMm > 0)) throw new AppError('calibration-zero-length', {});
+  const mmPerPx = lengthMm / lengthPx;
+  return {
+    toPlane: ({ x, y }) => ({ x: x * mmPerPx, y: y * mmPerPx }),
+    toPhoto: ({ x, y }) => ({ x: x / mmPerPx, y: y / mmPerPx }),
+    residualsPx: [],
+    degrees: 0,
+    referenceAt: midpoint(a, b),
+    referenceReachPx: lengthPx / 2,
+    tilt: null,
+    leanAlong: null,
+  };
+}
+
+function fromCircle(rim: readonly XY[], diameterMm: number, clickingPx: number): PlaneMapping {
+  if (rim.length < 5) throw new AppError('calibration-too-few-points', { fewest: 5, given: rim.length });
+  if (!(diameterMm > 0)) throw new AppError('calibration-zero-length', {});
+  const ellipse = fitEllipse(rim);
+  const residualsPx = ellipse ? rim.map((point) => distanceToEllipse(point, ellipse)) : [];
+  const rms = Math.sqrt(residualsPx.reduce((sum, r) => sum + r * r, 0) / rim.length);
+  // Flatter than six to one a rim can't be clicked; far off every ellipse it is none.
+  if (!ellipse || ellipse.semiMinor < ellipse.semiMajor / 6 || rms > Math.max(4 * clickingPx, 0.05 * ellipse.semiMinor))
+    throw new AppError('calibration-not-ellipse', {});
+  const { centre, semiMajor, semiMinor, angle } = ellipse;
+  const cosine = Math.cos(angle);
+  const sine = Math.sin(angle);
+  const alongMajor = diameterMm / (2 * semiMajor);
+  const alongMinor = diameterMm / (2 * semiMinor);
+  return {
+    toPlane: ({ x, y }) => ({
+      x: alongMajor * (cosine * (x - centre.x) + sine * (y - centre.y)),
+      y: alongMinor * (cosine * (y - centre.y) - sine * (x - centre.x)),
+    }),
+    toPhoto: ({ x, y }) => ({
+      x: centre.x + (cosine * x) / alongMajor - (sine * y) / alongMinor,
+      y: centre.y + (sine * x) / alongMajor + (cosine * y) / alongMinor,
+    }),
+    residualsPx,
+    degrees: rim.length - 5,
+    referenceAt: centre,
+    referenceReachPx: semiMajor,
+    tilt: Math.acos(Math.min(1, semiMinor / semiMajor)),
+    leanAlong: angle + Math.PI / 2,
+  };
+}
+
+/** To first order: along the ray from the centre, times the cosine between ray and normal. */
+function distanceToEllipse({ x, y }: XY, { centre, semiMajor, semiMinor, angle }: Ellipse): number {
+  const u = (Math.cos(angle) * (x - centre.x) + Math.sin(angle) * (y - centre.y)) / semiMajor;
+  const v = (Math.cos(angle) * (y - centre.y) - Math.sin(angle) * (x - centre.x)) / semiMinor;
+  const slope = 2 * Math.hypot(u / semiMajor, v / semiMinor);
+  return slope === 0 ? semiMinor : Math.abs(u * u + v * v - 1) / slope;
+}
+
+function fromPoints(pairs: readonly PointPair[]): PlaneMapping {
+  if (pairs.length < 4) throw new AppError('calibration-too-few-points', { fewest: 4, given: pairs.length });
+  const toMm = fitHomography(pairs);
+  if (!turnAlike(pairs)) throw new AppError('calibration-points-crossing', {});
+  const toPx = invert(toMm);
+  if (!toPx) throw new AppError('calibration-points-collinear', {});
+  const backs = pairs.map(({ to }) => project(toPx, to));
+  if (backs.includes(null)) throw new AppError('calibration-points-crossing', {});
+  const box = boundingBox(pairs.map(({ from }) => from)) ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  return {
+    toPlane: (point) => project(toMm, point),
+    toPhoto: (point) => project(toPx, point),
+    residualsPx: pairs.map(({ from }, i) => distance(from, backs[i] ?? from)),
+    degrees: 2 * pairs.length - 8,
+    referenceAt: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 },
+    referenceReachPx: Math.hypot(box.right - box.left, box.bottom - box.top) / 2,
+    tilt: null,
+    leanAlong: null,
+  };
+}
