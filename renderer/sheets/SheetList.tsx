@@ -23,7 +23,8 @@ export function SheetList({ record }: SheetListProps) {
   const list = useRef<HTMLDivElement>(null);
   const open = (sheet: string) => go({ name: 'visit', visitId: record.visit.id, page: 'sheets', sheet });
   const handleSearchKey = (event: KeyboardEvent) => {
-    const first = shelves[0]?.sheets[0];
+    // By what is typed, not by what is drawn already: quick fingers are ahead of the list.
+    const first = sheetShelves(typed, part)[0]?.sheets[0];
     if (event.key === 'Enter' && first !== undefined && typed.trim() !== '') open(first.id);
     if (event.key === 'ArrowDown') list.current?.querySelector('button')?.focus();
   };
