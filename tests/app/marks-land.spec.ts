@@ -11,9 +11,10 @@ import type { Stage } from './places/stage.ts';
 import type { Visit } from './places/visit.ts';
 
 const orientations = [1, 2, 3, 4, 5, 6, 7, 8];
-const dotsPerInch = 200;
-/** How far a mark's ring and ticks reach from their spot, on the screen and on paper. */
-const reachPx = 22;
+const dotsPerInch = 300;
+/** Farther than a mark's ring and ticks reach from their spot, even were they off it, and nearer than its tag. */
+const reachOnScreenPx = 27;
+const reachInPrintPx = 60;
 
 async function visitWithPhotos(program: Program, folder: string, turned: readonly number[]): Promise<Visit> {
   const floor = new Floor(program);
@@ -123,7 +124,7 @@ test('a mark on a photo that was stored turned lies on its feature, in the windo
   const shown = await seen(program, stage);
   await program.picture('mark-on-a-turned-photo');
   const spot = await stage.onScreen(upright.cross.x, upright.cross.y);
-  expectRingRound(shown, spot, 1.5);
+  expectRingRound(shown, { middle: spot, radius: reachOnScreenPx }, 1.5);
   for (const end of upright.ends) expectTickAt(shown, await stage.onScreen(end.x, end.y), 2);
 
   // In print, wherever the whole photo stands.
@@ -138,7 +139,7 @@ test('a mark on a photo that was stored turned lies on its feature, in the windo
   for (const { page, place } of pages) {
     const printed = place(upright.cross);
     expect(distance(middleOf(page.of('red')), printed)).toBeLessThan(2);
-    expectRingRound(page, printed, 2);
+    expectRingRound(page, { middle: printed, radius: reachInPrintPx }, 2);
     for (const end of upright.ends) expectTickAt(page, place(end), 2);
   }
 });
@@ -149,8 +150,8 @@ async function scaleOf(stage: Stage): Promise<number> {
 }
 
 /** The blue of the ring and its ticks is centred on the spot, and white goes all the way round it. */
-function expectRingRound(pixels: Pixels, spot: Spot, tolerancePx: number): void {
-  const within = { middle: spot, radius: reachPx };
+function expectRingRound(pixels: Pixels, within: { middle: Spot; radius: number }, tolerancePx: number): void {
+  const spot = within.middle;
   const halo = pixels.of('halo', within);
   expect(halo.length).toBeGreaterThan(100);
   expect(distance(boxMiddleOf(halo), spot)).toBeLessThan(tolerancePx);
@@ -161,7 +162,7 @@ function expectRingRound(pixels: Pixels, spot: Spot, tolerancePx: number): void 
 
 /** The tick at a line's true end crosses that end: its white is no farther from it than this. */
 function expectTickAt(pixels: Pixels, end: Spot, tolerancePx: number): void {
-  const white = pixels.of('white', { middle: end, radius: reachPx });
+  const white = pixels.of('white', { middle: end, radius: reachOnScreenPx });
   const nearest = Math.min(...white.map((spot) => distance(spot, end)));
   expect(nearest).toBeLessThan(tolerancePx);
 }
