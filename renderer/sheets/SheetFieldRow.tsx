@@ -82,7 +82,9 @@ export function SheetFieldRow(props: SheetFieldRowProps) {
                 spellCheck={false}
               />
             )}
-            {unit !== '' && !namesUnit(text) && <span className={styles.unit}>{unit}</span>}
+            {unit !== '' && !namesUnit(text === '' ? (fromVisit ?? '') : text) && (
+              <span className={styles.unit}>{unit}</span>
+            )}
           </span>
         </>
       )}

@@ -24,6 +24,13 @@ function stepWorth(uncertainty: number | null): number | null {
   return 10 ** (first <= 2 ? order - 1 : order);
 }
 
+/** A number of ours: to the digit that is unsure, or one finer where it was computed so. */
+function stepComputed(text: string, uncertainty: number | null): number | null {
+  const finest = stepWorth(uncertainty);
+  if (finest === null || uncertainty === null) return null;
+  return Math.min(10 ** Math.floor(Math.log10(uncertainty)), Math.max(finest, 10 ** -decimalsOf(text)));
+}
+
 /** Never finer than it was written: a typed number has no digits that nobody read. */
 function stepOf(text: string, uncertainty: number | null): number | null {
   const worth = stepWorth(uncertainty);
@@ -45,7 +52,7 @@ export function resultParts(
   kind: ResultKind = typedResult,
 ): ShownResult | null {
   const off = uncertainty === null ? null : readNumber(uncertainty);
-  const step = kind.isComputed ? stepWorth(off?.value ?? null) : stepOf(text, off?.value ?? null);
+  const step = (kind.isComputed ? stepComputed : stepOf)(text, off?.value ?? null);
   const single = readNumber(text);
   const [, list = '', unit = ''] = /^([-\d.,]+(?:\/[-\d.,]+)+)\s*(.*)$/.exec(text.trim()) ?? [];
   const read = single === null ? list.split('/').map((each) => readNumber(`${each} ${unit}`)) : [single];
