@@ -1,7 +1,7 @@
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
-import { cautionsForSheet } from '../../shared-lib/cautions/cautions-for.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Reading, TypedLimit } from '../../shared-lib/model/reading.ts';
+import { cautionsBefore } from '../../shared-lib/readings/cautions-before.ts';
 import { sheetInputOf } from '../../shared-lib/readings/sheet-input.ts';
 import { withFieldUnit } from '../../shared-lib/readings/shop-unit.ts';
 import { computeSheet } from '../../shared-lib/sheets/compute.ts';
@@ -72,7 +72,7 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
     return computeSheet(sheet, sheetInputOf(asked, around));
   }, [typedNow, sheet, shop.units, at, limits, reading, record.visit.conditions, layout.volts, resolution]);
 
-  const cautions = useMemo(() => (at === null ? [] : cautionsForSheet(sheet.id, at, layout)), [sheet.id, at, layout]);
+  const called = useMemo(() => (at === null ? [] : cautionsBefore(sheet, at, layout)), [sheet, at, layout]);
   const first = useRef<HTMLDivElement>(null);
   const hasPlace = at !== null;
   useEffect(() => {
@@ -92,7 +92,7 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
           else draft.send({ at: place });
         }}
       />
-      <CautionList cautions={cautions} />
+      <CautionList cautions={called} />
       {draft.error !== null && <ErrorNote {...wordsOf(draft.error)} />}
       {at !== null && (
         <div className={styles.columns}>
