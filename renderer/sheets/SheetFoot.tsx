@@ -23,6 +23,9 @@ interface SheetFootProps {
 
 type Part = 'not taken' | 'dial' | 'instrument' | 'remark';
 
+/** What was asked for by its word must not open under the edge of the window. */
+const intoSight = (part: HTMLElement | null) => part?.scrollIntoView({ block: 'nearest' });
+
 /** What belongs to a reading besides its numbers, each behind its word. */
 export function SheetFoot({ record, reading, instruments, onSend }: SheetFootProps) {
   const [open, setOpen] = useState<Part | null>(null);
@@ -61,34 +64,36 @@ export function SheetFoot({ record, reading, instruments, onSend }: SheetFootPro
         )}
       </p>
       {remove.error !== null && <ErrorNote {...wordsOf(remove.error)} />}
-      {open === 'not taken' && (
-        <NotTaken
-          onReason={(reason) => {
-            onSend({ notTakenBecause: reason });
-            setOpen(null);
-          }}
-        />
-      )}
-      {open === 'dial' && (
-        <DialPhotos record={record} chosen={reading?.shotIds ?? []} onChoose={(shotIds) => onSend({ shotIds })} />
-      )}
-      {open === 'instrument' && (
-        <InstrumentChoice
-          visitId={record.visit.id}
-          instruments={instruments}
-          chosen={reading?.instrumentId ?? null}
-          onChoose={(instrumentId) => onSend({ instrumentId })}
-        />
-      )}
-      {open === 'remark' && (
-        <TextField
-          label="Remark"
-          lines="many"
-          value={reading?.remark ?? ''}
-          maxLength={2000}
-          onCommit={(remark) => onSend({ remark })}
-        />
-      )}
+      <div ref={open === null ? undefined : intoSight} className={styles.part}>
+        {open === 'not taken' && (
+          <NotTaken
+            onReason={(reason) => {
+              onSend({ notTakenBecause: reason });
+              setOpen(null);
+            }}
+          />
+        )}
+        {open === 'dial' && (
+          <DialPhotos record={record} chosen={reading?.shotIds ?? []} onChoose={(shotIds) => onSend({ shotIds })} />
+        )}
+        {open === 'instrument' && (
+          <InstrumentChoice
+            visitId={record.visit.id}
+            instruments={instruments}
+            chosen={reading?.instrumentId ?? null}
+            onChoose={(instrumentId) => onSend({ instrumentId })}
+          />
+        )}
+        {open === 'remark' && (
+          <TextField
+            label="Remark"
+            lines="many"
+            value={reading?.remark ?? ''}
+            maxLength={2000}
+            onCommit={(remark) => onSend({ remark })}
+          />
+        )}
+      </div>
     </div>
   );
 }

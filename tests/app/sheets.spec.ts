@@ -1,3 +1,5 @@
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
 import type { Layout } from '../../shared-lib/model/layout.ts';
 import { sheetOf, sheets } from '../../shared-lib/sheets/index.ts';
 import { type WorkedExample, workedExamples } from '../reference/shared-lib/sheets/worked-examples.ts';
@@ -6,6 +8,7 @@ import { expect, test } from '../support/app/fixture.ts';
 import type { Program } from '../support/app/program.ts';
 import { Floor } from './places/floor.ts';
 import { Sheets } from './places/sheets.ts';
+import { Visit } from './places/visit.ts';
 
 const layout: Layout = {
   engine: {
@@ -119,4 +122,108 @@ test('every sheet is filled by keyboard alone from its worked example and says i
       if (verdict !== undefined) expect(line?.verdict, `${sheet} ${of}`).toBe(verdict);
     }
   }
+});
+
+test('what cannot be is named at its field, what is odd is asked about, and undo takes one field back', async ({
+  program,
+}) => {
+  const visitId = await openVisit(program);
+  const sheet = await new Sheets(program).open('Steering free play');
+  await program.page.keyboard.type('200 mm');
+  await program.page.keyboard.press('Enter');
+  await program.page.keyboard.type('-64 mm');
+  await program.page.keyboard.press('Enter');
+  await expect(sheet.problem('Way along the rim')).toContainText('Kept as typed, not counted.');
+  await expect(sheet.result('play')).not.toContainText('°');
+  await program.page.keyboard.press('Shift+Tab');
+  await program.page.keyboard.press('Control+a');
+  await program.page.keyboard.type('9 in');
+  // The verdict is there while one types; 9 in are 228.6 mm.
+  await expect(sheet.result('play').locator('[data-value]')).toContainText('65.5');
+  await program.page.keyboard.press('Enter');
+  await expect
+    .poll(async () => (await program.call('visit.get', { id: visitId })).readings[0]?.inputs.arc)
+    .toBe('9 in');
+  await program.page.keyboard.press('Shift+Tab');
+  await program.page.keyboard.press('Shift+Tab');
+  await program.page.keyboard.press('Control+a');
+  await program.page.keyboard.type('900');
+  await program.page.keyboard.press('Enter');
+  await expect(sheet.problem('Radius')).toContainText('It is kept and counted.');
+  await program.page.keyboard.press('Control+z');
+  await expect
+    .poll(async () => (await program.call('visit.get', { id: visitId })).readings[0]?.inputs.radius)
+    .toBe('200 mm');
+});
+
+test('a table comes from a spreadsheet by paste', async ({ program }) => {
+  await openVisit(program);
+  const sheet = await new Sheets(program).open('Bore');
+  await program.page.keyboard.type('100.000');
+  await program.page.keyboard.press('Enter');
+  await program.page.evaluate(() => {
+    const table = '100.142\t100.098\r\n100.071\t100.055\r\n100.028\t100.022\r\n';
+    document.execCommand('insertText', false, table);
+  });
+  await program.page.keyboard.press('Control+Enter');
+  await expect(sheet.result('taper').locator('[data-value]')).toContainText('0.114');
+  await expect(sheet.result('taper')).toContainText('beyond');
+  await expect(program.page.getByRole('img', { name: 'Diameter down the bore' })).toBeVisible();
+});
+
+test('the visit before stands greyed beside, the maker’s limit is remembered, and beyond asks for a finding', async ({
+  program,
+  folder,
+}) => {
+  const before = await openVisit(program);
+  const { visit } = await program.call('visit.get', { id: before });
+  await program.call('reading.fill', {
+    visitId: before,
+    sheet: 'Steering free play',
+    at: 'STEER',
+    inputs: { radius: '200 mm', arc: '41 mm' },
+    limits: { play: { max: '10', source: 'maker', page: 'p. 4' } },
+  });
+  const later = await program.call('visit.open', { machineId: visit.machineId, date: '2026-08-02' });
+  await program.page.keyboard.press('Control+Home');
+  await program.page
+    .getByRole('button', { name: /TL-0001/ })
+    .first()
+    .click();
+  await program.page.keyboard.press('g');
+  await program.page.getByRole('article', { name: 'Notebook page' }).waitFor();
+  const sheetsPage = new Sheets(program);
+  const sheet = await sheetsPage.open('Steering free play');
+  await expect(sheet.element).toContainText('last visit 41 mm');
+  await sheet.fill({ radius: '200 mm', arc: '64 mm' });
+  await expect(sheet.result('play')).toContainText('the maker’s, p. 4');
+  await expect(sheet.result('play')).toContainText('beyond');
+  await expect(sheet.result('play')).toContainText(/last visit 11\.7/);
+
+  // Nothing is made silently; asked for, the finding has the reading as its proof.
+  const record = () => program.call('visit.get', { id: later.visit.id });
+  expect((await record()).findings).toEqual([]);
+  const begin = sheet.element.getByRole('button', { name: 'Begin a finding with it' });
+  await begin.press('Enter');
+  await expect(program.page.getByRole('complementary', { name: 'Finding 1', exact: true })).toBeVisible();
+  const { findings, proofs, readings } = await record();
+  expect(findings.map(({ locations }) => locations)).toEqual([['STEER']]);
+  expect(proofs.map(({ readingId }) => readingId)).toEqual([readings[0]?.id]);
+
+  // Not taken, its reason in one tap.
+  const other = await sheetsPage.open('Brakes');
+  await other.element.getByRole('button', { name: 'Not taken, because' }).press('Enter');
+  await other.element.getByRole('button', { name: 'not safe' }).press('Enter');
+  await expect(other.element).toContainText('Not taken: not safe');
+  expect(await seriousViolations(program.page)).toEqual([]);
+
+  // The report says value, limit, whose it is, verdict, formula and the reason.
+  const pdf = join(folder, 'readings.pdf');
+  await new Visit(program).printReport(pdf);
+  const text = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+  expect(text).toContain('Steering free play');
+  expect(text).toMatch(/play 18\.3 ± ?1°/);
+  expect(text).toMatch(/at most 10 ?° the maker’s, p\. 4 beyond/);
+  expect(text).toContain('way along the rim ÷ radius × 180 ÷ π');
+  expect(text).toContain('Not taken because: not safe');
 });
