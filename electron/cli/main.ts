@@ -9,6 +9,7 @@ import { addImport } from './commands/import.ts';
 import { addIssue, addVerify } from './commands/issue.ts';
 import { addList } from './commands/list.ts';
 import { addMeasure } from './commands/measure.ts';
+import { addRegister } from './commands/register.ts';
 import { addReport } from './commands/report.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addSheets } from './commands/sheets.ts';
@@ -40,6 +41,7 @@ for (const add of [
   addExtract,
   addTrace,
   addMeasure,
+  addRegister,
   addSheets,
   addSheet,
 ])

@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import sharp from 'sharp';
+import { suggestRegistration } from '../../../shared-lib/comparison/register.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { traceBox, traceLine } from '../../../shared-lib/tracing/trace.ts';
 import { RefusedPicture } from '../photos/decode/job.ts';
@@ -17,16 +18,37 @@ import { greyOf, readUprightPixels } from './pixels.ts';
 sharp.cache(false);
 sharp.concurrency(1);
 
-const perform = async (job: MeasuringJob): Promise<MeasuringAnswer> => {
-  const picture = await readUprightPixels(job.path);
+const trace = async ({ path, request }: Extract<MeasuringJob, { kind: 'trace' }>): Promise<MeasuringAnswer> => {
+  const picture = await readUprightPixels(path);
   const photo = { width: picture.width, height: picture.height };
-  const { points, scribble = [] } = job.request;
+  const { points, scribble = [] } = request;
   checkInside([...points, ...scribble], photo);
   const grey = greyOf(picture, traceBox([...points, ...scribble], photo));
   const began = performance.now();
-  const trace = traceLine(grey, job.request);
-  return { kind: 'trace', trace, photo, tracingMs: performance.now() - began };
+  const found = traceLine(grey, request);
+  return { kind: 'trace', trace: found, photo, tracingMs: performance.now() - began };
 };
+
+/** The same two photos give the same suggestion every time. */
+const fixedSeed = 20240229;
+
+/** Park and Miller's generator (1988): enough to draw samples with. */
+const draws = (seed: number): (() => number) => {
+  let state = seed;
+  return () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+};
+
+const register = async (job: Extract<MeasuringJob, { kind: 'register' }>): Promise<MeasuringAnswer> => {
+  // One after the other: two large photos at once need twice the memory.
+  const before = greyOf(await readUprightPixels(job.path));
+  const after = greyOf(await readUprightPixels(job.laterPath));
+  return { kind: 'register', suggestion: suggestRegistration(before, after, draws(fixedSeed)) };
+};
+
+const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => (job.kind === 'trace' ? trace(job) : register(job));
 
 const answerTo = async (job: MeasuringJob): Promise<FromMeasuringChild> => {
   const name = basename(job.path);

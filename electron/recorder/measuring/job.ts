@@ -1,9 +1,13 @@
+import type { SuggestedRegistration } from '../../../shared-lib/comparison/register.ts';
 import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
 import type { XY } from '../../../shared-lib/geometry/spaces.ts';
 import type { Trace, TraceRequest } from '../../../shared-lib/tracing/trace.ts';
 
 /** What the recorder asks of a measuring child. */
-export type MeasuringJob = { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest };
+export type MeasuringJob =
+  | { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest }
+  /** How the photo `path` lies under the photo `laterPath`. */
+  | { readonly kind: 'register'; readonly path: string; readonly laterPath: string };
 
 export interface TraceAnswer {
   readonly kind: 'trace';
@@ -13,7 +17,12 @@ export interface TraceAnswer {
   readonly tracingMs: number;
 }
 
-export type MeasuringAnswer = TraceAnswer;
+export interface RegisterAnswer {
+  readonly kind: 'register';
+  readonly suggestion: SuggestedRegistration;
+}
+
+export type MeasuringAnswer = TraceAnswer | RegisterAnswer;
 export type FromMeasuringChild =
   | { readonly ok: true; readonly answer: MeasuringAnswer }
   | { readonly ok: false; readonly error: WireError }
