@@ -35,7 +35,11 @@ function scalesOf({ min, max, badBelow, badAbove }: Edges, value: number, off: n
     if (upper > 0) return [{ zero: 0, edge: upper }];
     return [{ zero: upper - spanAt(upper, value, off), edge: upper }];
   }
-  if (lower !== undefined) return [{ zero: lower + spanAt(lower, value, off), edge: lower }];
+  if (lower !== undefined) {
+    // The middle zone takes half of the scale at most, so that what is good has room too.
+    const room = 2 * ((min ?? lower) - lower);
+    return [{ zero: lower + Math.max(room, spanAt(lower, value, off)), edge: lower }];
+  }
   return [];
 }
 

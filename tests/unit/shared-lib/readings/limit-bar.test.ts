@@ -25,6 +25,12 @@ describe('a value on the scale of its limit', () => {
     expect(bar?.watchFrom).toBeCloseTo(14 / 25, 12);
   });
 
+  it('leaves room for what is good beside a wide middle zone', () => {
+    const bar = limitBar(12.6, 2, { min: 15, badBelow: 5 });
+    expect(bar?.watchFrom).toBeCloseTo(0.5, 12);
+    expect(bar?.value).toBeCloseTo(0.62, 12);
+  });
+
   it('is not drawn without a limit, or without a number', () => {
     expect(limitBar(1, 0.1, null)).toBeNull();
     expect(limitBar(Number.NaN, 0.1, { max: 1 })).toBeNull();
