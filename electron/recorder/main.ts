@@ -24,7 +24,7 @@ const listen = (recorder: Recorder): void => {
   const stop = (): void => {
     void recorder.close().finally(() => process.exit(0));
   };
-  process.on('message', (message: ToRecorder) => {
+  const hear = (message: ToRecorder): void => {
     if (message.kind === 'call') {
       const { id, windowId, name, input } = message.call;
       void recorder.dispatch(windowId, name, input).then((answer) => tell({ kind: 'reply', reply: { id, ...answer } }));
@@ -37,9 +37,13 @@ const listen = (recorder: Recorder): void => {
         }),
       );
     } else stop();
-  });
-  // The shell was killed: nobody is left to answer, and the folder must be free for the next one.
-  process.on('disconnect', () => process.exit(0));
+  };
+  // Messages that arrive together are heard one a turn, still in their order: otherwise the first would be answered
+  // only when the last of them is done.
+  process.on('message', (message: ToRecorder) => setImmediate(hear, message));
+  // The shell was killed: nobody is left to answer, and the folder must be free for the next one. An ordinary exit would
+  // first wait for a report that is being typeset; what was answered is on the disk either way.
+  process.on('disconnect', () => process.kill(process.pid, 'SIGKILL'));
 };
 
 const { values } = parseArgs({ options: { data: { type: 'string' } } });
