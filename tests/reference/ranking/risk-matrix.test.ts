@@ -5,7 +5,7 @@ import { severities, severityWords } from '../../../shared-lib/judgement/severit
 import type { Probability, Severity } from '../../../shared-lib/model/finding.ts';
 
 /**
- * MIL-STD-882E (11 May 2012), Table III, Risk assessment matrix, all cells: two independent public transcriptions agree on
+ * MIL-STD-882E (11 May 2012), Table III, Risk assessment matrix, all cells: two independent public copies agree on
  * every cell. Columns are the severity categories 1 to 4, rows the probability levels.
  */
 const tableIII: readonly [Probability, string, string, string, string][] = [

@@ -93,7 +93,7 @@ test('the ellipse of the eight points of the literature', () => {
   }
 });
 
-/** JCGM 100:2008 (GUM), annex H.1, seen through public transcriptions: end-gauge calibration. Lengths in nm. */
+/** JCGM 100:2008 (GUM), annex H.1, seen through public copies: end-gauge calibration. Lengths in nm. */
 describe('end gauge of the GUM, H.1', () => {
   const reference = { value: 50.000623e6, u: 25, degrees: 18 };
   const difference = { value: 215, u: 9.7, degrees: 25.6 };
