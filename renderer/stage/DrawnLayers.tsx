@@ -6,11 +6,19 @@ import type { Box } from '../../shared-lib/geometry/spaces.ts';
 import { panBy, type View } from '../../shared-lib/geometry/viewport.ts';
 import styles from './PhotoStage.module.css';
 import type { Paint } from './paint.ts';
-import { paintPieces } from './photo/paint-photo.ts';
+import { type Piece, paintPieces } from './photo/paint-photo.ts';
 import type { StageController } from './stage-controller.ts';
 import type { StageSnapshot } from './stage-scene.ts';
 import { rimOf } from './still/rim.ts';
 import { coverNow } from './still/still-picture-maker.ts';
+
+/**
+ * Scaling down well takes a tenth of a second, so it waits until the hand has been still for a while: the next pull
+ * must not stumble over it.
+ */
+const polishAfterMs = 500;
+/** Source pixels per screen pixel from which on a quick scaling is seen to be rough. */
+const roughFrom = 1.25;
 
 interface DrawnLayersProps {
   readonly controller: StageController;
@@ -29,13 +37,22 @@ export function DrawnLayers({ controller }: DrawnLayersProps) {
   const photo = useRef<Konva.Layer>(null);
   const still = useRef<Konva.Layer>(null);
   const drawnView = useRef<View>(controller.snapshot.view);
+  const quality = useRef<ImageSmoothingQuality>('low');
 
   useEffect(() => {
     let before: StageSnapshot | null = null;
+    let polishTimer: ReturnType<typeof setTimeout> | undefined;
+    function polish(): void {
+      const pieces = controller.pieces?.pieces(drawnView.current.scale * window.devicePixelRatio) ?? [];
+      if (!gainsByQuality(pieces, drawnView.current.scale * window.devicePixelRatio)) return;
+      quality.current = 'high';
+      photo.current?.draw();
+    }
     function follow(): void {
       const now = controller.snapshot;
       if (isDrawnAnew(before, now)) {
         drawnView.current = now.view;
+        quality.current = 'low';
         photo.current?.draw();
         still.current?.draw();
         if (before?.photoChanges !== now.photoChanges && under.current) copySmaller(under.current, controller);
@@ -50,19 +67,26 @@ export function DrawnLayers({ controller }: DrawnLayersProps) {
         });
         if (under.current) placeUnder(under.current, controller, isBare);
       }
+      if (before?.view !== now.view || before.photoChanges !== now.photoChanges || before.isMoving !== now.isMoving) {
+        clearTimeout(polishTimer);
+        if (!now.isMoving) polishTimer = setTimeout(polish, polishAfterMs);
+      }
       before = now;
     }
     follow();
-    return controller.subscribe(follow);
+    const leave = controller.subscribe(follow);
+    return () => {
+      clearTimeout(polishTimer);
+      leave();
+    };
   }, [controller]);
 
   const inRim = (view: View) => panBy(view, rim.x, rim.y);
   function paintPhoto(context: Paint): void {
-    const { isMoving } = controller.snapshot;
     const view = drawnView.current;
     const pieces = controller.pieces?.pieces(view.scale * window.devicePixelRatio) ?? [];
     const shown = { left: 0, top: 0, right: size.width + 2 * rim.x, bottom: size.height + 2 * rim.y };
-    paintPieces(context, pieces, inRim(view), shown, isMoving ? 'low' : 'high');
+    paintPieces(context, pieces, inRim(view), shown, quality.current);
   }
   function paintStill(context: Paint): void {
     const { picture } = controller.snapshot;
@@ -88,6 +112,10 @@ export function DrawnLayers({ controller }: DrawnLayersProps) {
       <canvas ref={under} className={styles.under} width={1} height={1} />
     </>
   );
+}
+
+function gainsByQuality(pieces: readonly Piece[], scale: number): boolean {
+  return pieces.some(({ decoded, part }) => decoded.width / (part.right - part.left) / scale >= roughFrom);
 }
 
 function isDrawnAnew(before: StageSnapshot | null, now: StageSnapshot): boolean {

@@ -23,6 +23,8 @@ import { stageWords } from './words.ts';
 
 /** After this long without a further step a movement counts as ended, and everything is drawn sharp. */
 const restAfterMs = 130;
+/** For this long marks may be missing at the rim, or their lines be too fat or thin, while the photo keeps moving. */
+const lackingAtMostMs = 350;
 /** A commit that never comes back as a mark is not shown for longer than this. */
 const pendingAtMostMs = 4000;
 const crossHairMarginPx = 70;
@@ -41,6 +43,7 @@ export class StageController {
   private pendingTimer: ReturnType<typeof setTimeout> | undefined;
   private isFitted = true;
   private toldView: View | null = null;
+  private lackingSinceMs: number | null = null;
   private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture, isDrawn: true }));
   private readonly listeners = new Set<() => void>();
 
@@ -305,13 +308,25 @@ export class StageController {
     if (sameView(view, this.snapshot.view)) return;
     this.isFitted = sameView(view, fitView(photo, this.snapshot.size));
     this.set({ view, isMoving: true });
-    const picture = this.maker.picture;
-    if (picture && !stillServes(picture, view) && !this.maker.isWorking) this.redrawMarks();
+    this.redrawInLongMovement(view);
     clearTimeout(this.restTimer);
     this.restTimer = setTimeout(() => this.rest(), restAfterMs);
   }
 
+  /** A short movement is over before a new picture of the marks would be ready, so only a long one gets one on its way. */
+  private redrawInLongMovement(view: View): void {
+    const picture = this.maker.picture;
+    if (!picture || stillServes(picture, view)) {
+      this.lackingSinceMs = null;
+      return;
+    }
+    const nowMs = performance.now();
+    this.lackingSinceMs ??= nowMs;
+    if (nowMs - this.lackingSinceMs > lackingAtMostMs && !this.maker.isWorking) this.redrawMarks();
+  }
+
   private rest(): void {
+    this.lackingSinceMs = null;
     this.set({ isMoving: false });
     this.redrawMarks();
     this.wantPixels();

@@ -103,6 +103,8 @@ async function framesOfStage(page: Page, gesture: Gesture): Promise<number[]> {
         const isRested = () => stage.matches('[data-moving=false][data-marks=drawn][data-photo=full]');
         await new Promise((resolve) => setTimeout(resolve, 300));
         while (!isRested()) await new Promise((resolve) => setTimeout(resolve, 50));
+        // The photo at rest is drawn once more, well scaled.
+        await new Promise((resolve) => setTimeout(resolve, 1200));
       }
       const seen = new Set<string>();
       const before = document.querySelector('#first')?.textContent;
