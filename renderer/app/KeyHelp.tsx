@@ -1,3 +1,5 @@
+import { tools } from '../stage/tools/index.ts';
+import { stageWords } from '../stage/words.ts';
 import { KeyCap } from '../ui/KeyCap.tsx';
 import { Panel } from '../ui/Panel.tsx';
 import { commandPlaces, commands } from './commands.ts';
@@ -35,6 +37,23 @@ export function KeyHelp({ onClose }: { readonly onClose: () => void }) {
           </dl>
         </section>
       ))}
+      <section className={styles.group}>
+        <h3>On the photo</h3>
+        <dl className={styles.list}>
+          {tools.map((tool) => (
+            <div key={tool.name} style={{ display: 'contents' }}>
+              <dt>
+                <span className="spoken-only">{tool.key}</span>
+                <KeyCap of={tool.key} />
+              </dt>
+              <dd>
+                {tool.word}. {tool.hint}
+              </dd>
+            </div>
+          ))}
+        </dl>
+        <p className="soft small">N and B: the next photo and the one before. {stageWords.keys}</p>
+      </section>
       <p className="soft small">While you type in a field, only keys with Ctrl or Alt are heard.</p>
     </Panel>
   );

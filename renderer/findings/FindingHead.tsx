@@ -36,7 +36,13 @@ export function FindingHead({ record, finding, line, onClose }: FindingHeadProps
   return (
     <header className={classNames(styles.head, painted.painted)}>
       <span className={styles.tag}>
-        <TagPlate number={finding.number} tier={line?.tier ?? 4} state={line?.state ?? finding.state} height={38} />
+        <TagPlate
+          number={finding.number}
+          tier={line?.tier ?? 4}
+          state={line?.state ?? finding.state}
+          height={38}
+          ground="painted"
+        />
       </span>
       <div className={styles.words}>
         <h2>{name}</h2>
