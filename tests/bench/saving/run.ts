@@ -92,9 +92,9 @@ const figures = async (folder: string): Promise<Figure[]> => {
     });
     return [
       await saveFigure(recorder, folder, visitId),
-      await against('the whole floor', () => recorder.call('machine.floor', {}), floorRows, 6),
+      await against('the whole floor', () => recorder.call('machine.floor', {}), floorRows, 12),
       await against('the floor as it opens', () => recorder.call('machine.floor', { most: 60 }), floorRows, 1),
-      await against('a large visit', () => recorder.call('visit.get', { id: visitId }), visitRows, 6),
+      await against('a large visit', () => recorder.call('visit.get', { id: visitId }), visitRows, 8),
     ];
   } finally {
     sqlite.close();
