@@ -27,6 +27,7 @@ test('choices stand side by side with what they leave; the owner completes a sta
     .click();
   await page.getByRole('button', { name: 'Choices', exact: true }).click();
   const table = page.getByRole('region', { name: 'The choices' });
+  await expect(table.getByRole('columnheader')).toHaveCount(3);
   const heads = await table.getByRole('columnheader').allInnerTexts();
   expect(heads.map((head) => head.split('\n').map((words) => words.trim()))).toEqual([
     ['Finding'],
