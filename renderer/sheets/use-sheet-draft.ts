@@ -34,6 +34,13 @@ export interface SheetDraft {
 
 type Texts = Readonly<Record<string, string>>;
 
+/** A field on its way to the record: as it was typed, and as it will be kept. */
+interface UnderWay {
+  readonly key: string;
+  readonly typed: string;
+  readonly kept: string;
+}
+
 const keyOf = ({ kept, id }: SheetField): string => `${kept} ${id}`;
 
 const storedTexts = (reading: Reading | undefined): Texts => ({
@@ -46,7 +53,8 @@ const without = (texts: Texts, gone: (key: string) => boolean): Texts =>
 
 /**
  * The fields of a sheet while they are typed. Each field is kept when it is left, one after the other; the first one begins
- * the reading. What is typed outlives a refusal and gives way when the record's own value changes.
+ * the reading. What is typed outlives a refusal and gives way when the record's own value changes,
+ * unless that is only an earlier saving of the same field.
  */
 export function useSheetDraft(options: SheetDraftOptions): SheetDraft {
   const { visitId, sheet, at, reading, system, onBegun } = options;
@@ -55,9 +63,17 @@ export function useSheetDraft(options: SheetDraftOptions): SheetDraft {
   const [typed, setTyped] = useState<Texts>({});
   const stored = storedTexts(reading);
   const [seen, setSeen] = useState(stored);
+  const [underWay, setUnderWay] = useState<readonly UnderWay[]>([]);
   if (JSON.stringify(stored) !== JSON.stringify(seen)) {
     setSeen(stored);
-    setTyped((texts) => without(texts, (key) => stored[key] !== seen[key]));
+    const arrived = underWay.filter(({ key, kept }) => stored[key] === kept && stored[key] !== seen[key]);
+    setUnderWay(underWay.filter((each) => !arrived.includes(each)));
+    // What was sent earlier may arrive while something newer is typed; the newer stays.
+    const isNewer = (key: string) => {
+      const sentBefore = arrived.filter((each) => each.key === key);
+      return sentBefore.length > 0 && sentBefore.every((each) => each.typed !== typed[key]);
+    };
+    setTyped((texts) => without(texts, (key) => stored[key] !== seen[key] && !isNewer(key)));
   }
 
   const sent = useRef(new Map<string, string>());
@@ -97,12 +113,17 @@ export function useSheetDraft(options: SheetDraftOptions): SheetDraft {
     if (text === undefined) return;
     const key = keyOf(field);
     const kept = asKept(field, text);
-    if (kept === (stored[key] ?? '')) {
+    const isUnderWay = underWay.some((each) => each.key === key);
+    if (kept === (stored[key] ?? '') && !isUnderWay) {
       setTyped((texts) => without(texts, (each) => each === key));
       return;
     }
     if (sent.current.get(key) === kept) return;
     sent.current.set(key, kept);
+    setUnderWay((before) => [
+      ...before.filter((each) => each.key !== key || each.kept !== kept),
+      { key, typed: text, kept },
+    ]);
     send({ [field.kept]: { [field.id]: kept } });
   };
 
