@@ -1,5 +1,6 @@
 import {
   keepPreviousData,
+  notifyManager,
   QueryClient,
   type UseQueryResult,
   useMutation,
@@ -8,9 +9,11 @@ import {
 } from '@tanstack/react-query';
 import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
 import { type CallError, call } from './client.ts';
+import { whenNothingIsPressed } from './pressed.ts';
 
 /** Answers stay until a `changed` event touches them; the recorder is on this machine, so there is no network to wait for. */
 export function createQueryClient(): QueryClient {
+  notifyManager.setScheduler(whenNothingIsPressed);
   return new QueryClient({
     defaultOptions: {
       queries: {

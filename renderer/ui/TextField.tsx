@@ -31,7 +31,9 @@ export function TextField(props: TextFieldProps) {
   const draft = useDraft(value);
 
   const commit = () => {
-    if (draft.isChanged) onCommit?.(draft.shown);
+    if (!draft.isChanged || onCommit === undefined) return;
+    draft.handOver();
+    onCommit(draft.shown);
   };
   const handleKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter' && (lines === 'one' || event.ctrlKey)) commit();

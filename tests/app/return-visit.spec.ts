@@ -26,7 +26,7 @@ test('a machine of the made-up shop is back: found by a fragment of its serial, 
   await page.getByRole('textbox', { name: /^Hour meter shows/ }).fill('12');
   await page.getByRole('textbox', { name: 'What the owner says' }).fill('Knocks when the bucket is curled.');
   await page.getByRole('button', { name: 'Open the visit' }).click();
-  await page.getByRole('radio', { name: 'The meter was changed' }).click({ force: true });
+  await page.getByRole('radio', { name: 'The meter was changed' }).click();
   await page
     .getByRole('button', { name: /new meter|meter in/i })
     .last()

@@ -34,7 +34,7 @@ export class FindingCard extends Place {
 
   async choose(group: string | RegExp, option: string | RegExp): Promise<void> {
     const radio = this.element.getByRole('group', { name: group }).getByRole('radio', { name: option });
-    await radio.click({ force: true });
+    await radio.click();
     // It is picked once the recorder has written it.
     await expect(radio).toBeChecked();
   }

@@ -129,7 +129,7 @@ export class BusyHand {
     const choose = async (group: string, words: string, name: string, value: number | boolean) => {
       const radio = card.getByRole('group', { name: group }).getByRole('radio', { name: words });
       this.#claims.asks(name, value);
-      await radio.click({ force: true });
+      await radio.click();
       // The card shows what the record holds, so it is picked only once it is written.
       const isPicked = () => radio.evaluateAll((radios) => radios.some((radio) => radio.matches(':checked')));
       await this.#until(`${words} is picked`, async () => (await isPicked()) || undefined);
