@@ -1,7 +1,7 @@
 import type { Component } from './component.ts';
 import { cooling } from './template/cooling.ts';
 import { electrics } from './template/electrics.ts';
-import { engine } from './template/engine.ts';
+import { engine } from './template/engine/engine.ts';
 import { frame, protection } from './template/frame-and-protection.ts';
 import { fuel } from './template/fuel.ts';
 import { hydraulics } from './template/hydraulics.ts';
