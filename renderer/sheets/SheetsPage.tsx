@@ -29,7 +29,7 @@ export function SheetsPage({ record, open }: SheetsPageProps) {
   if (reading?.sheetVersion === 0) return <WrittenDown record={record} reading={reading} sheet={sheet} />;
 
   const { layout } = record.layout;
-  const at = reading?.at ?? open.at ?? usualPlace(sheet.id, layout);
+  const at = reading?.at ?? open.at ?? usualPlace(sheet, layout);
   const ownKey = open.readingId ?? `new ${sheet.id}`;
   const key = begun !== null && begun.readingId === open.readingId ? begun.key : ownKey;
   const visitId = record.visit.id;

@@ -140,6 +140,18 @@ export interface CheckProblem {
   readonly what: string;
 }
 
+/** The shelves sheets lie on, in the order they stand. */
+export const sheetShelfNames = [
+  'Battery, starting, charging',
+  'Cooling',
+  'Cylinders and head',
+  'Crank, oil and fuel',
+  'Hydraulics',
+  'Steering, brakes, lifting',
+  'Any part',
+] as const;
+export type SheetShelfName = (typeof sheetShelfNames)[number];
+
 export type HowShown = 'lines' | 'bars' | 'bore' | 'surface' | 'trend';
 
 export interface Description<
@@ -152,6 +164,12 @@ export interface Description<
   readonly name: string;
   /** The question it answers and how it is read, one or two sentences. */
   readonly about: string;
+  readonly shelf: SheetShelfName;
+  /**
+   * Where it is usually taken, first the most usual: a part, or what is below it; none where any part will do.
+   * Common practice, no source.
+   */
+  readonly takenAt: readonly string[];
   /** Raised whenever the same inputs could give another result. */
   readonly version: number;
   readonly inputs: Inputs;

@@ -6,6 +6,8 @@ export const batteryAtRestSheet = describeSheet({
   name: 'Battery at rest',
   about:
     'How full each battery is, by its voltage after rest, and whether its cells agree. Batteries joined side by side or in a row are parted and read one by one: a good one hides a weak one.',
+  shelf: 'Battery, starting, charging',
+  takenAt: ['ELEC/BAT'],
   version: 1,
   inputs: {
     rest: {

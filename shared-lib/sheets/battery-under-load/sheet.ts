@@ -6,6 +6,8 @@ export const batteryUnderLoadSheet = describeSheet({
   name: 'Battery under load',
   about:
     'Whether a charged battery holds its voltage for 15 seconds at half its cold-cranking rating. Parallel batteries are parted and tested one by one.',
+  shelf: 'Battery, starting, charging',
+  takenAt: ['ELEC/BAT'],
   version: 1,
   inputs: {
     rating: {

@@ -8,6 +8,8 @@ export const boilingMarginSheet = describeSheet({
   name: 'Margin to boiling',
   about:
     'At which temperature this coolant boils under this cap at this altitude, and how far the hottest reading stays below. The cap counts as measured, not as stamped.',
+  shelf: 'Cooling',
+  takenAt: ['COOL'],
   version: 1,
   inputs: {
     cap: { kind: 'number', label: 'Cap opens at, measured', unit: 'kPa', possible: [0, 500], usual: [0, 160] },

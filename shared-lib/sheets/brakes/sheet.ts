@@ -6,6 +6,8 @@ export const brakesSheet = describeSheet({
   name: 'Brakes',
   about:
     'Stopping from a known speed on level ground with the pedals latched, and whether the parking brake holds on the steepest slope the machine works on.',
+  shelf: 'Steering, brakes, lifting',
+  takenAt: ['BRK'],
   version: 1,
   inputs: {
     speed: { kind: 'number', label: 'Speed', unit: 'km/h', possible: [0.5, 150], usual: [5, 50] },

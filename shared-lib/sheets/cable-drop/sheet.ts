@@ -15,6 +15,8 @@ export const cableDropSheet = describeSheet({
   name: 'Voltage drop of a cable',
   about:
     'What each leg of the starting circuit loses while the engine cranks, beside what a sound cable of its size would lose at that current.',
+  shelf: 'Battery, starting, charging',
+  takenAt: ['ELEC/CBL', 'ELEC/GND', 'ELEC/SOL', 'ELEC/MSW'],
   version: 1,
   inputs: {
     drop: { kind: 'number', label: 'Drop of this leg', repeats: 'highest', ...dropRange },

@@ -9,6 +9,8 @@ export const chainAndForkSheet = describeSheet({
   name: 'Chain, fork, tyre and guard reach',
   about:
     'Stretch of a chain over counted pitches under light tension, loss at a fork’s heel, tread left, and how far a hand reaches past a guard.',
+  shelf: 'Steering, brakes, lifting',
+  takenAt: ['FRM/MAST', 'DRV/WHEEL', 'PROT/GUARD'],
   version: 1,
   inputs: {
     pitches: { kind: 'number', label: 'Pitches counted', unit: '', possible: [1, 1_000], usual: [6, 100] },

@@ -8,6 +8,8 @@ export const chargingSheet = describeSheet({
   name: 'Charging',
   about:
     'Voltage at the battery and current at mid speed with a charged battery, then the most the alternator gives under a load test.',
+  shelf: 'Battery, starting, charging',
+  takenAt: ['ELEC/ALT', 'ELEC/REG'],
   version: 1,
   inputs: {
     volts: {

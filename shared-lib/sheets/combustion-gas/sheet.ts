@@ -5,6 +5,8 @@ export const combustionGasSheet = describeSheet({
   name: 'Combustion gas in the coolant',
   about:
     'Test fluid over the open neck changes colour where exhaust gas bubbles through. It shows that there is a path, never where.',
+  shelf: 'Cooling',
+  takenAt: ['COOL/RAD/NECK', 'ENG/HG'],
   version: 1,
   inputs: {
     load: { kind: 'text', label: 'Load and speed' },

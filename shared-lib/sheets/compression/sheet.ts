@@ -7,6 +7,8 @@ export const compressionSheet = describeSheet({
   id: 'MS-10',
   name: 'Compression',
   about: 'The pressure each cylinder reaches while cranking warm, brought to sea level, and how far they stand apart.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG'],
   version: 1,
   inputs: {
     raw: {

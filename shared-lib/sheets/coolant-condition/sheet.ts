@@ -6,6 +6,8 @@ export const coolantConditionSheet = describeSheet({
   id: 'MS-26',
   name: 'Coolant',
   about: 'Strength by refractometer (for the right kind of glycol), acidity by strip, look and smell.',
+  shelf: 'Cooling',
+  takenAt: ['COOL/COOLANT'],
   version: 1,
   inputs: {
     glycol: { kind: 'number', label: 'Glycol by volume', unit: '%', possible: [0, 100], usual: [0, 70] },

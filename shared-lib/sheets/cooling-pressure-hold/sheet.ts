@@ -7,6 +7,8 @@ export const coolingPressureHoldSheet = describeSheet({
   name: 'Cooling system, pressure hold',
   about:
     'Pressure pumped on the closed system and what is left of it. With the size of the gas space, how much coolant has gone.',
+  shelf: 'Cooling',
+  takenAt: ['COOL'],
   version: 1,
   inputs: {
     applied: { kind: 'number', label: 'Pressure applied', unit: 'kPa', possible: [1, 500], usual: [20, 160] },

@@ -7,6 +7,8 @@ export const crackGrowthSheet = describeSheet({
   id: 'MS-24',
   name: 'Crack growth',
   about: 'The same crack, the same ends, the same method and light, at two visits. Two lengths never tell a safe life.',
+  shelf: 'Any part',
+  takenAt: [],
   version: 1,
   inputs: {
     before: { label: 'Length before', ...length },

@@ -7,6 +7,8 @@ export const crankingSheet = describeSheet({
   name: 'Cranking',
   about:
     'Voltage, current and speed while the starter turns the engine with its fuel cut. The dip of the first third of a second is noted apart.',
+  shelf: 'Battery, starting, charging',
+  takenAt: ['ELEC/STR'],
   version: 1,
   inputs: {
     volts: {

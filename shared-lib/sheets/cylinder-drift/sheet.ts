@@ -8,6 +8,8 @@ export const cylinderDriftSheet = describeSheet({
   name: 'Hydraulic cylinder drift',
   about:
     'How far a held load moves with the control in neutral and the engine off, and what flow of oil that is. The load stands over a safe support.',
+  shelf: 'Hydraulics',
+  takenAt: ['HYD/CYL'],
   version: 1,
   inputs: {
     drift: { kind: 'number', label: 'Drift', unit: 'mm', possible: [0, 20_000], usual: [0, 500], repeats: 'highest' },

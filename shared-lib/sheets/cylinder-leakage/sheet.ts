@@ -7,6 +7,8 @@ export const cylinderLeakageSheet = describeSheet({
   name: 'Cylinder leakage',
   about:
     'Air is let into a cylinder at top dead centre of compression; how much pressure is lost over the tester, and where the air is heard. Compare cylinders with one tester only.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/PST', 'ENG/RING', 'ENG/HG'],
   version: 1,
   inputs: {
     supply: { kind: 'number', label: 'Pressure supplied', unit: 'bar', possible: [0.1, 20], usual: [1, 10] },

@@ -7,6 +7,8 @@ export const flatnessSheet = describeSheet({
   name: 'Flatness',
   about:
     'Deck or head, cleaned, unclamped, evenly supported and cold: the largest feeler under a straightedge along the edges, ends and diagonals, or heights over a grid.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/BLK/DECK', 'ENG/HD'],
   version: 1,
   inputs: {
     points: {

@@ -7,6 +7,8 @@ export const hoursAndTrendSheet = describeSheet({
   name: 'Hours and trend',
   about:
     'True hours from the meter and its offset, use in a day, and where a series of readings meets its limit. A changed part begins a new series.',
+  shelf: 'Any part',
+  takenAt: ['INST/HRM'],
   version: 1,
   inputs: {
     reading: { label: 'Meter reading', ...hours, possible: [0, 1_000_000] },

@@ -7,6 +7,8 @@ export const hydraulicPressureSheet = describeSheet({
   name: 'Hydraulic pressure and flow',
   about:
     'Relief pressure with hot oil, the flow that a cylinder’s time tells, and how much of it is left under load. Gauges and hoses are rated above relief; a pump is never shut off without one.',
+  shelf: 'Hydraulics',
+  takenAt: ['HYD/PUMPH', 'HYD/RV', 'HYD/CYL'],
   version: 1,
   inputs: {
     relief: {

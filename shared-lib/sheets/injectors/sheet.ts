@@ -7,6 +7,8 @@ export const injectorsSheet = describeSheet({
   name: 'Injectors',
   about:
     'On the hand pump: opening pressure, spray and a dry seat. On the engine: what each gives back over the same time, against the middle one.',
+  shelf: 'Crank, oil and fuel',
+  takenAt: ['FUEL/INJ'],
   version: 1,
   inputs: {
     opens: { kind: 'per-cylinder', label: 'Opening pressure', unit: 'bar', possible: [0, 2_500], usual: [50, 500] },

@@ -7,6 +7,8 @@ export const journalsSheet = describeSheet({
   name: 'Journals and bearings',
   about:
     'A journal at both ends, each in two directions, and the shells it runs in, torqued. Look for cracks in the fillets by magnet as well.',
+  shelf: 'Crank, oil and fuel',
+  takenAt: ['ENG/CRK', 'ENG/ROD'],
   version: 1,
   inputs: {
     diameters: {

@@ -12,6 +12,8 @@ export const leakRateSheet = describeSheet({
   name: 'Leak rate',
   about:
     'Drops counted or fluid caught over a time. A wetted area only shows where it leaks; it is never turned into a rate.',
+  shelf: 'Any part',
+  takenAt: [],
   version: 1,
   inputs: {
     drops: { kind: 'number', label: 'Drops counted', unit: '', possible: [0, 100_000], usual: [0, 2_000] },

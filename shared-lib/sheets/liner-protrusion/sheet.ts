@@ -6,6 +6,8 @@ export const linerProtrusionSheet = describeSheet({
   id: 'MS-14',
   name: 'Liner protrusion',
   about: 'How far each liner stands above the deck at four or more places of the clock, clamped, without its seals.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/LNR', 'ENG/BLK/CBORE'],
   version: 1,
   inputs: {
     heights: {

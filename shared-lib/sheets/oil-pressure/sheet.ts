@@ -7,6 +7,8 @@ export const oilPressureSheet = describeSheet({
   name: 'Oil pressure and level',
   about:
     'Pressure on a test gauge, hot, at idle and at rated speed; and how the level changes. Rising oil is fuel or coolant.',
+  shelf: 'Crank, oil and fuel',
+  takenAt: ['ENG/LUB'],
   version: 1,
   inputs: {
     pressure: {

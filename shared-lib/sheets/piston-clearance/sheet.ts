@@ -10,6 +10,8 @@ export const pistonClearanceSheet = describeSheet({
   name: 'Piston clearance and ring gap',
   about:
     'Bore less skirt in the thrust direction, both brought to 20 °C; and the end gap of a ring in the unworn part of the bore.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/PST', 'ENG/RING'],
   version: 1,
   inputs: {
     bore: { kind: 'number', label: 'Bore, thrust direction', ...size },

@@ -8,6 +8,8 @@ export const pressureCapSheet = describeSheet({
   id: 'MS-06',
   name: 'Pressure cap',
   about: 'Where the cap opens, whether it holds, and whether its vacuum valve lets air back in.',
+  shelf: 'Cooling',
+  takenAt: ['COOL/CAP'],
   version: 1,
   inputs: {
     rating: { kind: 'number', label: 'Rating stamped on the cap', ...pressure },

@@ -7,6 +7,8 @@ export const pressureTestSheet = describeSheet({
   name: 'Pressure test of a head or block',
   about:
     'The water passages are closed off, filled with warm water or held under it, and put under pressure. Bubbles show where; a fall without bubbles is the fixture or a place not watched.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/HD', 'ENG/BLK'],
   version: 1,
   inputs: {
     pressure: { kind: 'number', label: 'Test pressure', unit: 'kPa', possible: [1, 2_000], usual: usualTestKpa },

@@ -6,6 +6,8 @@ export const sizeAgainstLimitSheet = describeSheet({
   id: 'MS-31',
   name: 'A size against its limit',
   about: 'Any size, gap, run-out or thickness that no other sheet asks for, with the limit it is held against.',
+  shelf: 'Any part',
+  takenAt: [],
   version: 1,
   inputs: {
     what: { kind: 'text', label: 'What was measured' },

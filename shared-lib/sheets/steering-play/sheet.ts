@@ -7,6 +7,8 @@ export const steeringPlaySheet = describeSheet({
   name: 'Steering free play',
   about:
     'How far the rim of the steering wheel turns between the points where the road wheel just starts each way; engine running if the steering is powered.',
+  shelf: 'Steering, brakes, lifting',
+  takenAt: ['STEER'],
   version: 1,
   inputs: {
     radius: {

@@ -9,6 +9,8 @@ export const sweptAreaSheet = describeSheet({
   name: 'Coverage of a swept area',
   about:
     'How much of the face a seal, ring or shoe runs over is scored, worn or bare, from areas measured on the part or on a scaled photo.',
+  shelf: 'Any part',
+  takenAt: [],
   version: 1,
   inputs: {
     marked: { label: 'Marked area', ...area },

@@ -5,6 +5,8 @@ export const valvesSheet = describeSheet({
   id: 'MS-16',
   name: 'Valves, seats and guides',
   about: 'How deep a valve sits, how wide and true its seat is, and the play of its stem, by sizes or by rocking it.',
+  shelf: 'Cylinders and head',
+  takenAt: ['ENG/HD'],
   version: 1,
   inputs: {
     valve: { kind: 'choice', label: 'Valve', answers: ['intake', 'exhaust'] },

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { fitsPart, placedSheets, sheetShelves, usualPlace } from '../../../../shared-lib/readings/sheet-places.ts';
+import { componentsAlong } from '../../../../shared-lib/parts/find-component.ts';
+import { parseLocation } from '../../../../shared-lib/parts/parse-location.ts';
+import { fitsPart, sheetShelves, usualPlace } from '../../../../shared-lib/readings/sheet-places.ts';
 import { fieldUnit, withFieldUnit } from '../../../../shared-lib/readings/shop-unit.ts';
 import { resultParts, sayLimit } from '../../../../shared-lib/report/reading-words.ts';
 import { computeSheet } from '../../../../shared-lib/sheets/compute.ts';
 import { sheetOf, sheets } from '../../../../shared-lib/sheets/index.ts';
-import type { InputSpec } from '../../../../shared-lib/sheets/sheet-kind.ts';
+import type { InputSpec, Sheet } from '../../../../shared-lib/sheets/sheet-kind.ts';
 import { loaderLayout } from '../../../support/test-recorder.ts';
 
 const pressure: InputSpec = { kind: 'number', label: 'Cap', unit: 'kPa', possible: [0, 500] };
@@ -62,16 +64,27 @@ describe('a result in the shop’s units', () => {
   });
 });
 
+const named = (name: string): Sheet => {
+  const sheet = sheetOf(name);
+  if (sheet === null) throw new Error(`no sheet ${name}`);
+  return sheet;
+};
+
 describe('where sheets lie', () => {
-  it('has a shelf for each sheet there is, and none besides', () => {
-    expect([...placedSheets].sort()).toEqual(sheets.map(({ id }) => id).sort());
+  it('has each sheet on one shelf, taken at parts that there are', () => {
+    const shelved = sheetShelves('', null).flatMap((shelf) => shelf.sheets.map(({ id }) => id));
+    expect(shelved.toSorted()).toEqual(sheets.map(({ id }) => id).toSorted());
+    for (const { takenAt } of sheets) {
+      for (const part of takenAt)
+        expect(componentsAlong(parseLocation(part).path).at(-1)?.code).toBe(part.split('/').at(-1));
+    }
   });
 
   it('puts those that fit the part first', () => {
     const [first] = sheetShelves('', 'ELEC/GND.1');
     expect(first?.group).toBe('For this part');
     expect(first?.sheets.map(({ name }) => name)).toContain('Voltage drop of a cable');
-    expect(fitsPart('MS-12', 'ELEC/GND.1')).toBe(false);
+    expect(fitsPart(named('bore'), 'ELEC/GND.1')).toBe(false);
   });
 
   it('finds a sheet by its name before it finds others by a field', () => {
@@ -81,9 +94,9 @@ describe('where sheets lie', () => {
   });
 
   it('proposes only parts that the machine has', () => {
-    expect(usualPlace('MS-12', loaderLayout)).toBe('ENG/LNR');
+    expect(usualPlace(named('bore'), loaderLayout)).toBe('ENG/LNR');
     const parent = { ...loaderLayout, engine: { ...loaderLayout.engine, liner: 'parent' as const } };
-    expect(usualPlace('MS-12', parent)).toBe('ENG/BLK/BORE');
-    expect(usualPlace('MS-24', loaderLayout)).toBeNull();
+    expect(usualPlace(named('bore'), parent)).toBe('ENG/BLK/BORE');
+    expect(usualPlace(named('crack growth'), loaderLayout)).toBeNull();
   });
 });
