@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { build, type ReadableDb, type WritableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
+import { difference } from '../journal/change.ts';
 
 export type SearchDocument = Omit<Tables['search_document'], 'rowid'> & {
   readonly words: string;
@@ -9,23 +10,43 @@ export type SearchDocument = Omit<Tables['search_document'], 'rowid'> & {
 
 const compiled = (query: ReturnType<typeof sql>) => ({ compile: () => query.compile(build) });
 
-const rowidOf = (db: ReadableDb, record: string) =>
-  db.first(build.selectFrom('search_document').select('rowid').where('record', '=', record))?.rowid;
+type Kept = Omit<SearchDocument, 'serial'> & { readonly rowid: number; readonly serial: string | null };
+
+const kept = (db: ReadableDb, record: string): Kept | undefined =>
+  db.first<Kept>(
+    compiled(sql`
+      SELECT d.*, w.words, s.serial
+      FROM search_document AS d
+      JOIN search_words AS w ON w.rowid = d.rowid
+      LEFT JOIN search_serials AS s ON s.rowid = d.rowid
+      WHERE d.record = ${record}`) as never,
+  );
 
 export const dropDocument = (db: WritableDb, record: string): void => {
-  const rowid = rowidOf(db, record);
-  if (rowid === undefined) return;
-  db.run(compiled(sql`DELETE FROM search_words WHERE rowid = ${rowid}`));
-  db.run(compiled(sql`DELETE FROM search_serials WHERE rowid = ${rowid}`));
-  db.run(build.deleteFrom('search_document').where('rowid', '=', rowid));
+  const old = kept(db, record);
+  if (old === undefined) return;
+  db.run(compiled(sql`DELETE FROM search_words WHERE rowid = ${old.rowid}`));
+  if (old.serial !== null) db.run(compiled(sql`DELETE FROM search_serials WHERE rowid = ${old.rowid}`));
+  db.run(build.deleteFrom('search_document').where('rowid', '=', old.rowid));
 };
 
-export const putDocument = (db: WritableDb, { words, serial, ...document }: SearchDocument): void => {
-  dropDocument(db, document.record);
+const addDocument = (db: WritableDb, { words, serial, ...document }: SearchDocument): void => {
   db.run(build.insertInto('search_document').values(document));
-  const rowid = rowidOf(db, document.record);
+  const { rowid } = db.first<{ rowid: number }>(compiled(sql`SELECT last_insert_rowid() AS rowid`) as never) ?? {};
   db.run(compiled(sql`INSERT INTO search_words (rowid, words) VALUES (${rowid}, ${words})`));
   if (serial !== '') db.run(compiled(sql`INSERT INTO search_serials (rowid, serial) VALUES (${rowid}, ${serial})`));
+};
+
+/** Most changes of a record touch none of its words: only what differs is written anew. */
+export const putDocument = (db: WritableDb, document: SearchDocument): void => {
+  const { words, serial, ...about } = document;
+  const old = kept(db, document.record);
+  if (!old || (old.serial ?? '') !== serial || Object.keys(difference({ ...old }, about)).length > 0) {
+    dropDocument(db, document.record);
+    addDocument(db, document);
+  } else if (old.words !== words) {
+    db.run(compiled(sql`UPDATE search_words SET words = ${words} WHERE rowid = ${old.rowid}`));
+  }
 };
 
 export interface Hit {

@@ -39,7 +39,7 @@ const saveFigure = async (recorder: Recorder, folder: string, visitId: string): 
         }),
       () => timed(bare.commit),
     );
-    return { what: 'a saved field with its journal entry', oursMs, floorMs, floor: 'a bare commit', target: 2 };
+    return { what: 'a saved field with its journal entry', oursMs, floorMs, floor: 'a bare commit', target: 3 };
   } finally {
     bare.close();
   }
