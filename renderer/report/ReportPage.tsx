@@ -1,13 +1,12 @@
 import { useState } from 'react';
-import type { ReportGap } from '../../shared-lib/contract/reports.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { call, wordsOf } from '../api/client.ts';
 import { useAnswer, useChange } from '../api/queries.ts';
-import { go } from '../app/place.ts';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
 import { countWords } from '../ui/words.ts';
+import { GapList } from './GapList.tsx';
 import { IssueRow } from './IssueRow.tsx';
 import { ReportLeaf } from './ReportLeaf.tsx';
 import styles from './ReportPage.module.css';
@@ -17,6 +16,9 @@ import { VerifyDrop } from './VerifyDrop.tsx';
 export function ReportPage({ record }: { readonly record: VisitRecord }) {
   const visitId = record.visit.id;
   const preview = useAnswer('report.preview', { visitId }, { keepPrevious: true });
+  const missing = preview.data?.missing ?? [];
+  const needed = missing.filter((gap) => gap.needed);
+  const others = missing.filter((gap) => !gap.needed);
   return (
     <div className={styles.panes}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: pages are scrolled through by keyboard */}
@@ -39,8 +41,10 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
           {preview.data !== undefined && ` ${countWords(preview.data.pages.length, 'page')}.`}
         </p>
         <PrintRow record={record} />
-        <IssueRow record={record} />
-        {preview.data !== undefined && <Gaps record={record} gaps={preview.data.missing} />}
+        <IssueRow record={record} needed={needed} />
+        {preview.data !== undefined && missing.length === 0 && <p className={styles.nothing}>Nothing is missing.</p>}
+        <GapList record={record} heading="Needed before it is issued" gaps={needed} />
+        <GapList record={record} heading="Would help its reader" gaps={others} />
         <VerifyDrop />
       </aside>
     </div>
@@ -79,39 +83,5 @@ function PrintRow({ record }: { readonly record: VisitRecord }) {
       )}
       {error !== null && <ErrorNote {...wordsOf(error)} />}
     </div>
-  );
-}
-
-function Gaps({ record, gaps }: { readonly record: VisitRecord; readonly gaps: readonly ReportGap[] }) {
-  const jump = ({ at }: ReportGap) => {
-    const visitId = record.visit.id;
-    switch (at.place) {
-      case 'finding':
-        return go({ name: 'visit', visitId, page: 'page', findingId: at.id });
-      case 'shot':
-        return go({ name: 'visit', visitId, page: 'photos', shotId: at.id });
-      case 'machine':
-        return go({ name: 'machine', machineId: record.machine.id });
-      case 'shop':
-        return go({ name: 'setup' });
-      case 'visit':
-      case 'scope':
-        return go({ name: 'visit', visitId, page: 'page' });
-    }
-  };
-  if (gaps.length === 0) return <p className={styles.nothing}>Nothing is missing.</p>;
-  return (
-    <section aria-label="Still missing">
-      <h3 className={styles.heading}>Still missing: {gaps.length}</h3>
-      <ul>
-        {gaps.map((gap) => (
-          <li key={`${gap.at.place}/${gap.at.id}/${gap.what}`} className={styles.gap}>
-            <button type="button" className={styles.jump} onClick={() => jump(gap)}>
-              {gap.what}
-            </button>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -53,6 +53,9 @@ export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext
   return {
     ...choice,
     dispositions,
+    unspoken: standing.lines
+      .map(({ findingId }) => findingId)
+      .filter((id) => !choice.dispositions.some(({ findingId }) => findingId === id)),
     left: left.map(({ finding, tier, level }) => ({
       findingId: finding.id,
       number: finding.number,

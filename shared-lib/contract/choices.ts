@@ -35,6 +35,8 @@ export interface WillReturn {
 export interface ChoiceView extends Choice {
   /** One for every ranked finding of the visit, in the order of the standing. */
   readonly dispositions: ChoiceDisposition[];
+  /** Ranked findings that nobody has disposed of in this choice: counted as left, said by nobody. */
+  readonly unspoken: readonly string[];
   readonly left: readonly LeftLine[];
   readonly highestLevelLeft: RiskLevel | 'none';
   readonly doNotOperateLeft: readonly string[];
@@ -150,7 +152,7 @@ export const choiceOperations = {
         capacity: Decision.shape.capacity.default(''),
         howTold: Decision.shape.howTold.default(''),
         shownShotIds: Decision.shape.shownShotIds.default([]),
-        statement: Decision.shape.statement.trim().min(1),
+        statement: z.string().trim().max(8000).default(''),
         signature: Decision.shape.signature.default(null),
         unsignedBecause: Decision.shape.unsignedBecause.default(''),
       })

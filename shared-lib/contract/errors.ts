@@ -42,7 +42,8 @@ export const errorCodes = [
   'photo-is-folder',
   'photo-paste-too-large', // details.most
   'token-spent',
-  'report-not-ready', // details.missing: string[]
+  'report-not-ready', // details.missing: string[], details.decisionsOnly: boolean
+  'statement-not-shown', // a decision without the words it was read back in
   'report-nothing-changed', // details.number, details.revision
   'report-nothing-to-print',
   'report-typesetting-failed', // details.message

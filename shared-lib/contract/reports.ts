@@ -10,7 +10,12 @@ export interface ReportPreview {
 /** Something a report still lacks, with the place in the window where it is mended. */
 export interface ReportGap {
   readonly what: string;
-  readonly at: { readonly place: 'visit' | 'finding' | 'shot' | 'machine' | 'shop' | 'scope'; readonly id: string };
+  readonly at: {
+    readonly place: 'visit' | 'finding' | 'shot' | 'machine' | 'shop' | 'scope' | 'decision';
+    readonly id: string;
+  };
+  /** It must be answered before the report is issued; what need not costs the reader comfort, not knowledge. */
+  readonly needed: boolean;
 }
 
 /** One issued revision. Its record is frozen; a correction is the next revision. */
@@ -44,10 +49,15 @@ export const reportOperations = {
   'report.issued': query<IssuedReport[]>()(z.strictObject({ visitId: z.string() })),
   /**
    * Freezes the record, numbers and seals the report, keeps it with the data and writes it where the token says. Refused
-   * with the list of what is missing.
+   * with the list of what is missing. With `undecidedBecause` it goes out before all is decided, and says so.
    */
   'report.issue': change<IssuedReport & { path: string; pages: number }>()(
-    z.strictObject({ visitId: z.string(), token: z.string(), paper: Paper.optional() }),
+    z.strictObject({
+      visitId: z.string(),
+      token: z.string(),
+      paper: Paper.optional(),
+      undecidedBecause: z.string().trim().max(400).optional(),
+    }),
   ),
   /** Any PDF, named by a token: is it one of ours, untouched? */
   'report.verify': query<VerifiedReport>()(z.strictObject({ token: z.string() })),

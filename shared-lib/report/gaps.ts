@@ -1,36 +1,64 @@
+import { openDecisions } from '../choices/open-decisions.ts';
 import type { ReportGap } from '../contract/reports.ts';
 import type { VisitRecord } from '../contract/visits.ts';
 import type { Shop } from '../model/shop.ts';
 
-/** What a report still lacks, each with the place where it is mended. Nothing here stops a draft. */
+type GapPlace = ReportGap['at']['place'];
+
+const needed = (place: GapPlace, id: string, what: string): ReportGap => ({ what, at: { place, id }, needed: true });
+const wanted = (place: GapPlace, id: string, what: string): ReportGap => ({ what, at: { place, id }, needed: false });
+
+/**
+ * What a report still lacks, each with the place where it is mended. Nothing here stops a draft; what is needed stops an
+ * issue: who says it, of which machine, at what hours, every finding whole, and the decisions once deciding has begun.
+ *
+ * Source: the elements of ISO/IEC 17020:2012, 7.4.2 (issuing body, date, item inspected, client, results).
+ */
 export function reportGaps(record: VisitRecord, shop: Shop): ReportGap[] {
   const { visit, machine, owner, standing, scope, shots } = record;
-  const at = (place: ReportGap['at']['place'], id: string, what: string): ReportGap => ({ what, at: { place, id } });
   const because = new Map(standing.notLookedAt.map((item) => [item.path, item.because]));
   return [
-    ...(shop.name.trim() === '' ? [at('shop', 'shop', 'The shop has no name.')] : []),
-    ...(shop.phone.trim() === '' ? [at('shop', 'shop', 'No phone to ask the mechanic at.')] : []),
-    ...(visit.personId === null ? [at('visit', visit.id, 'Nobody is named as the mechanic.')] : []),
-    ...(owner === null ? [at('machine', machine.id, 'The machine has no owner.')] : []),
-    ...(machine.serial.trim() === '' ? [at('machine', machine.id, 'The plate has no serial number.')] : []),
-    ...(visit.meter.typed.trim() === '' ? [at('visit', visit.id, 'The hour meter was not read.')] : []),
-    ...(visit.complaint.trim() === '' ? [at('visit', visit.id, 'The owner’s words are not written down.')] : []),
+    ...(shop.name.trim() === '' ? [needed('shop', 'shop', 'The shop has no name.')] : []),
+    ...(shop.phone.trim() === '' ? [wanted('shop', 'shop', 'No phone to ask the mechanic at.')] : []),
+    ...(visit.personId === null ? [needed('visit', visit.id, 'Nobody is named as the mechanic.')] : []),
+    ...(owner === null ? [needed('machine', machine.id, 'The machine has no owner.')] : []),
+    ...(machine.serial.trim() === '' ? [wanted('machine', machine.id, 'The plate has no serial number.')] : []),
+    ...(visit.meter.typed.trim() === '' ? [needed('visit', visit.id, 'The hour meter was not read.')] : []),
+    ...(visit.complaint.trim() === '' ? [needed('visit', visit.id, 'The owner’s words are not written down.')] : []),
     ...standing.lines.flatMap(({ findingId, number, missing }) =>
-      missing.map((what) => at('finding', findingId, `Finding ${number}: ${what}`)),
+      missing.map((what) => needed('finding', findingId, `Finding ${number}: ${what}`)),
     ),
     ...scope.flatMap((item) =>
       because.has(item.path) && because.get(item.path) === null
-        ? [at('scope', item.id, `Not examined, without a reason: ${spoken(standing, item.path)}.`)]
+        ? [needed('scope', item.id, `Not examined, without a reason: ${spoken(standing, item.path)}.`)]
         : [],
     ),
+    ...decisionGaps(record),
     ...shots
       .filter(({ binned, seenFrom, id }) => !binned && seenFrom.trim() === '' && shows(record, id))
-      .map(({ id, sequence }) => at('shot', id, `Photo ${sequence}: not said where it was seen from.`)),
+      .map(({ id, sequence }) => wanted('shot', id, `Photo ${sequence}: not said where it was seen from.`)),
   ];
 }
 
 const spoken = (standing: VisitRecord['standing'], path: string): string =>
   standing.notLookedAt.find((item) => item.path === path)?.spoken ?? '';
+
+function decisionGaps({ visit, standing, choices }: VisitRecord): ReportGap[] {
+  const ranked = standing.lines.map(({ findingId }) => findingId);
+  if (ranked.length === 0) return [];
+  if (choices === undefined || choices.decisions.length === 0)
+    return [wanted('decision', visit.id, 'Nothing is decided yet: it goes out for the owner to decide.')];
+  const numberOf = new Map(standing.lines.map(({ findingId, number }) => [findingId, number]));
+  return openDecisions(choices, ranked).map(({ findingId, why }) =>
+    needed(
+      'decision',
+      findingId,
+      why === 'undecided'
+        ? `Finding ${numberOf.get(findingId)}: nobody has decided on it.`
+        : `Finding ${numberOf.get(findingId)}: what was told has changed since it was decided on.`,
+    ),
+  );
+}
 
 /** Only photos that are printed beside a finding need to say where they were seen from. */
 const shows = (record: VisitRecord, shotId: string): boolean =>

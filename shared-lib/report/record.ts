@@ -33,7 +33,15 @@ export function canonicalRecord({
     wellFormed({
       format: recordFormat,
       madeAtMs: nowMs,
-      ...(issue === undefined ? {} : { issue: { number: issue.number, revision: issue.revision } }),
+      ...(issue === undefined
+        ? {}
+        : {
+            issue: {
+              number: issue.number,
+              revision: issue.revision,
+              ...(issue.undecidedBecause === undefined ? {} : { undecidedBecause: issue.undecidedBecause }),
+            },
+          }),
       zoneOffsetMin,
       program: { name: 'Witness Mark', version: programVersion },
       shop,

@@ -7,6 +7,8 @@ export interface Issue {
   readonly revision: number;
   /** What this revision changes in the one before, in words; empty for a first one. */
   readonly changes: readonly string[];
+  /** Why it goes out before all is decided; absent where all is. */
+  readonly undecidedBecause?: string | undefined;
 }
 
 /** All that a report is made from. Clock, zone and digest are handed in: assembling is pure. */

@@ -174,6 +174,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `The report cannot be issued yet. Still missing: ${list(d, 'missing').join(' ') || 'something that it must say.'}`,
     kept: 'No number was used. The draft stays as it is.',
   }),
+  'statement-not-shown': fixed(
+    'No statement was shown to be decided on or signed. Open the finding or the choice and read its statement back first.',
+    'Nothing was signed.',
+  ),
   'report-nothing-changed': (d) => ({
     happened: `Nothing has changed since report ${text(d, 'number', '')}, revision ${text(d, 'revision', '')}.`,
     kept: 'That revision stands.',

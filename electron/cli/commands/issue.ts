@@ -9,6 +9,7 @@ interface IssueOptions {
   readonly data: string;
   readonly visit: string;
   readonly out: string;
+  readonly undecided?: string;
   readonly json: boolean;
 }
 
@@ -19,13 +20,18 @@ export const addIssue = (program: Command): void => {
     .requiredOption('--data <dir>', 'the data folder')
     .requiredOption('--visit <id>', 'the visit, as `wm list` names it')
     .requiredOption('--out <file.pdf>', 'where to write it')
+    .option('--undecided <why>', 'issues it before all is decided, and says why')
     .option('--json', 'as JSON', false)
-    .action(({ data, visit, out, json }: IssueOptions) =>
+    .action(({ data, visit, out, undecided, json }: IssueOptions) =>
       run(json, () =>
         withFolder(data, 'write', async ({ recorder }) => {
           const token = randomUUID();
           recorder.offer({ token, path: resolve(out), for: 'write' });
-          const issued = await recorder.call('report.issue', { visitId: visit, token });
+          const issued = await recorder.call('report.issue', {
+            visitId: visit,
+            token,
+            undecidedBecause: undecided,
+          });
           answer(json, issued, [
             `${issued.path}: report ${issued.number}, revision ${issued.revision}, ${issued.pages} pages, SHA-256 ${issued.pdfDigest}`,
           ]);

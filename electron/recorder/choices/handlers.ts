@@ -220,6 +220,7 @@ export const choiceHandlers: Handlers = {
   'decision.take': {
     change: (context, writer, input) => {
       const { visitId, findingId, choiceId } = input;
+      if (input.statement === '') throw new AppError('statement-not-shown', {}, { field: 'statement' });
       aboutVisit(context, writer, visitId);
       if (choiceId !== undefined && writer.row('choice', choiceId).visit_id !== visitId)
         throw new AppError('finding-of-another-visit', {}, { field: 'choiceId' });

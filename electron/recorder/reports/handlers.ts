@@ -39,8 +39,13 @@ export const reportHandlers: Handlers = {
   },
   'report.issued': { read: ({ db }, { visitId }) => issuedOf(db, visitId).map(rowToIssued) },
   'report.issue': {
-    outside: (context, { visitId, token, paper }) =>
-      issueReport(context, typesetterOf(context), { visitId, path: context.tokens.spend(token, 'write'), paper }),
+    outside: (context, { visitId, token, paper, undecidedBecause }) =>
+      issueReport(context, typesetterOf(context), {
+        visitId,
+        path: context.tokens.spend(token, 'write'),
+        paper,
+        undecidedBecause,
+      }),
   },
   'report.verify': { read: (context, { token }) => verifyReport(context, context.tokens.spend(token, 'read')) },
 };

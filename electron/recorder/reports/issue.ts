@@ -6,7 +6,6 @@ import type { IssuedReport } from '../../../shared-lib/contract/reports.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { changesSince } from '../../../shared-lib/report/changes-since.ts';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
-import { requiredForIssue } from '../../../shared-lib/report/required.ts';
 import type { Issue } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
 import { shopKey } from '../seal/shop-key.ts';
@@ -20,6 +19,7 @@ interface IssueInput {
   readonly visitId: string;
   readonly path: string;
   readonly paper: 'a4' | 'us-letter' | undefined;
+  readonly undecidedBecause: string | undefined;
 }
 
 const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
@@ -49,14 +49,23 @@ const nextIssue = ({ db }: Context, visitId: string, now: VisitRecord): Issue =>
 export const issueReport = async (
   context: Context,
   typesetter: Typesetter,
-  { visitId, path, paper }: IssueInput,
+  { visitId, path, paper, undecidedBecause }: IssueInput,
 ): Promise<IssuedReport & { path: string; pages: number }> => {
   const { dataFolder, clock } = context;
   const draft = reportSource(context, visitId);
   const { shop } = draft;
-  const missing = requiredForIssue(reportGaps(draft.record, shop)).map(({ what }) => what);
-  if (missing.length > 0) throw new AppError('report-not-ready', { missing });
-  const issue = nextIssue(context, visitId, draft.record);
+  const gaps = reportGaps(draft.record, shop).filter(({ needed }) => needed);
+  const open = gaps.filter(({ at }) => at.place === 'decision');
+  const isAnswered = undecidedBecause !== undefined && undecidedBecause !== '';
+  const stops = isAnswered ? gaps.filter((gap) => !open.includes(gap)) : gaps;
+  if (stops.length > 0) {
+    const missing = stops.map(({ what }) => what);
+    throw new AppError('report-not-ready', { missing, decisionsOnly: stops.length === open.length });
+  }
+  const issue = {
+    ...nextIssue(context, visitId, draft.record),
+    ...(isAnswered && open.length > 0 ? { undecidedBecause } : {}),
+  };
   const report = await typesetter.build({ ...draft, issue });
   const photoFiles = await photoFilesFor(context, report);
   const { pdf, pages } = await typesetter.typeset(report, { paper: paper ?? shop.paper, photoFiles });

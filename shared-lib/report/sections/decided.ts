@@ -1,3 +1,4 @@
+import { type OpenDecision, openDecisions } from '../../choices/open-decisions.ts';
 import { decisionWords } from '../../choices/words.ts';
 import type { DecisionView } from '../../contract/choices.ts';
 import type { ReportContext } from '../context.ts';
@@ -49,15 +50,32 @@ function rowOf(decision: DecisionView, context: ReportContext): ReportRow {
   };
 }
 
+/** What no decision covers, and why the report goes out all the same. */
+function openWords(context: ReportContext): string {
+  const { record, ranked, issue } = context;
+  if (record.choices === undefined) return '';
+  const open = openDecisions(
+    record.choices,
+    ranked.map(({ finding }) => finding.id),
+  );
+  const say = findingSpeaker(context);
+  const those = (why: OpenDecision['why']) => open.filter((each) => each.why === why).map(({ findingId }) => findingId);
+  const because = issue?.undecidedBecause ?? '';
+  return [
+    ...(those('undecided').length === 0 ? [] : [`Nobody has decided on ${say(those('undecided'))}.`]),
+    ...(those('changed').length === 0 ? [] : [`What was decided no longer covers ${say(those('changed'))}.`]),
+    ...(open.length === 0 || because === '' ? [] : [asSentence(`issued all the same: ${asPart(because)}`)]),
+  ].join(' ');
+}
+
 /** Each statement as it was read back, and what nobody has decided yet. */
 export function decided(context: ReportContext): RowsSection | null {
-  const { decisions = [], undecided = [] } = context.record.choices ?? {};
+  const { decisions = [] } = context.record.choices ?? {};
   if (decisions.length === 0) return null;
-  const say = findingSpeaker(context);
   return {
     kind: 'rows',
     heading: 'What was decided',
-    intro: undecided.length === 0 ? '' : asSentence(`Nobody has decided on ${say(undecided)}`),
+    intro: openWords(context),
     rows: lastWords(decisions).map((decision) => rowOf(decision, context)),
     quoted: [],
   };
@@ -65,8 +83,9 @@ export function decided(context: ReportContext): RowsSection | null {
 
 /** Page one: the choice that was taken, then what was decided of single findings. */
 export function decidedInShort(context: ReportContext): ReportRow[] {
-  const { decisions = [], undecided = [] } = context.record.choices ?? {};
-  if (decisions.length === 0) return [];
+  const { decisions = [], choices = [] } = context.record.choices ?? {};
+  if (decisions.length === 0)
+    return choices.length === 0 ? [] : [{ label: 'You decided', paragraphs: ['Nothing yet.'] }];
   const last = lastWords(decisions);
   const ofChoices = last
     .filter(({ choiceId }) => choiceId !== null)
@@ -80,7 +99,7 @@ export function decidedInShort(context: ReportContext): ReportRow[] {
     const numbers = group.flatMap(({ findingId }) => numberOf.get(findingId ?? '') ?? []);
     return `${words}: ${listed(numbers.sort((a, b) => a - b).map(String))}`;
   });
-  const open = undecided.length === 0 ? [] : [`not decided: ${findingSpeaker(context)(undecided)}`];
-  const all = [...ofChoices, ...single, ...open].map(asSentence).join(' ');
-  return [{ label: 'You decided', paragraphs: [shortened(all, 300)] }];
+  const all = [...ofChoices, ...single].map(asSentence).join(' ');
+  const open = openWords(context);
+  return [{ label: 'You decided', paragraphs: [shortened(all, 300), ...(open === '' ? [] : [shortened(open, 200)])] }];
 }

@@ -156,12 +156,16 @@ it('a decision needs the statement that was read back, who took it, and how its 
       ...more,
     });
   for (const [more, field] of [
-    [{ statement: ' ' }, 'statement'],
     [{ by: '' }, 'by'],
     [{ decision: 'accepted-with-changes' }, 'completed'],
   ] as const) {
     expect(await take(more)).toMatchObject({ ok: false, error: { code: 'invalid-input', field } });
   }
+  for (const nothingShown of [' ', undefined])
+    expect(await take({ statement: nothingShown, signature: [[[0.1, 0.1]]] })).toMatchObject({
+      ok: false,
+      error: { code: 'statement-not-shown', field: 'statement' },
+    });
   expect(await take({})).toMatchObject({ ok: true });
   const decided = await call('choices.get', { visitId });
   expect(decided.undecided).not.toContain(effect.id);

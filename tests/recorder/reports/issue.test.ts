@@ -101,6 +101,49 @@ describe('issuing', () => {
     expect(await call('report.issued', { visitId })).toEqual([]);
   });
 
+  it('once deciding has begun, each finding left undecided is named with where to decide it, or the report says why', async () => {
+    const { call, visitId, finding, out } = await finished();
+    const other = await call('finding.add', {
+      visitId,
+      defect: 'restrict',
+      locations: ['COOL/RAD'],
+      state: 'suspected',
+      methods: ['V'],
+      safety: 'none',
+      urgency: 3,
+      runWorse: false,
+      damageClass: 3,
+    });
+    const missing = async () => (await call('report.preview', { visitId })).missing.filter(({ needed }) => needed);
+    expect(await missing()).toEqual([]);
+    const statement = 'I was told of finding 1. I choose to leave it as it is.';
+    const by = 'Nils Aspen';
+    await call('decision.take', { visitId, findingId: finding.id, decision: 'declined', by, statement });
+    expect(await missing()).toMatchObject([{ at: { place: 'decision', id: other.id } }]);
+    const refused = await call('report.issue', { visitId, token: out('no.pdf').token }).catch((error) => error);
+    expect(refused.wire).toMatchObject({
+      code: 'report-not-ready',
+      details: { missing: ['Finding 2: nobody has decided on it.'], decisionsOnly: true },
+    });
+
+    // A choice that is taken answers for what it speaks of, and for nothing else.
+    const choice = await call('choice.add', { visitId, name: 'clean the radiator' });
+    await call('decision.take', { visitId, choiceId: choice.id, decision: 'accepted', by, statement });
+    expect(await missing()).toHaveLength(1);
+    const spoken = await call('choice.add', { visitId, name: 'clean it and mend it' });
+    await call('choice.dispose', { id: spoken.id, findingId: other.id, is: 'left' });
+    await call('decision.take', { visitId, choiceId: spoken.id, decision: 'accepted', by, statement });
+    expect(await missing()).toEqual([]);
+
+    // What was told has changed: the decision covers it no longer.
+    await call('finding.change', { id: finding.id, urgency: 0 });
+    expect(await missing()).toMatchObject([{ at: { place: 'decision', id: finding.id } }]);
+    const sealed = out('all-the-same.pdf');
+    await call('report.issue', { visitId, token: sealed.token, undecidedBecause: 'the owner is at sea' });
+    const text = execFileSync('pdftotext', ['-layout', sealed.path, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+    expect(text).toContain('What was decided no longer covers finding 1. Issued all the same: the owner is at sea.');
+  }, 60_000);
+
   it('tells an altered copy, and a draft that was never sealed', async () => {
     const { call, visitId, out, verify } = await finished();
     const sealed = out('sealed.pdf');
