@@ -9,6 +9,7 @@ import { readingHandlers } from './readings/handlers.ts';
 import { reportHandlers } from './reports/handlers.ts';
 import { scenarioHandlers } from './scenario/handlers.ts';
 import { shopHandlers } from './shop/handlers.ts';
+import { suspicionHandlers } from './suspicions/handlers.ts';
 import { visitHandlers } from './visits/handlers.ts';
 
 /** Every operation's handler. A test checks that none of the contract's operations is without one. */
@@ -20,6 +21,7 @@ export const handlers: Handlers = {
   ...markHandlers,
   ...findingHandlers,
   ...readingHandlers,
+  ...suspicionHandlers,
   ...choiceHandlers,
   ...reportHandlers,
   ...journalHandlers,

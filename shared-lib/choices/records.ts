@@ -14,17 +14,38 @@ export const Evidence = z.strictObject({
   readingId: id.nullable(),
   bears: Bears,
   because: z.string().max(400),
+  /** When it was held against the suspicion; null where nobody kept the time. */
+  atMs: z.int().nullable(),
 });
 export type Evidence = z.infer<typeof Evidence>;
 
-/** A possible cause, listed early. One that is given up says why and stays; nothing is deleted. */
+export const turnKinds = ['given-up', 'taken-up', 'found'] as const;
+/** Given up, taken up again, or found to be so: by a confirmed finding, never by how sure one feels. */
+export const SuspicionTurn = z.strictObject({
+  id,
+  turn: z.enum(turnKinds),
+  findingId: id.nullable(),
+  because: z.string().max(400),
+  atMs: z.int().nullable(),
+});
+export type SuspicionTurn = z.infer<typeof SuspicionTurn>;
+
+/**
+ * A possible cause, listed early. One that is given up says why and stays; nothing is deleted. Of what bears on it the last
+ * word on each reading or finding counts, and the earlier ones stay.
+ */
 export const Suspicion = z.strictObject({
   id,
   what: z.string().trim().min(1).max(400),
   at: z.string().max(300).nullable(),
+  /** The defect that is meant, where it is one: then it is known which test can show it. */
+  defect: z.string().max(40).nullable(),
+  /** Null while it is not given up. */
   closedBecause: z.string().max(400).nullable(),
   createdAtMs: z.int(),
   evidence: z.array(Evidence),
+  /** In the order they were taken. */
+  turns: z.array(SuspicionTurn),
 });
 export type Suspicion = z.infer<typeof Suspicion>;
 

@@ -89,11 +89,25 @@ const reason = z.string().trim().min(1).max(400);
 export const choiceOperations = {
   'choices.get': query<VisitChoices>()(z.strictObject({ visitId: id })),
   'suspicion.add': step<Suspicion>()(
-    z.strictObject({ visitId: id, what: Suspicion.shape.what, at: Suspicion.shape.at.default(null) }),
+    Suspicion.pick({ what: true }).extend({
+      visitId: id,
+      at: Suspicion.shape.at.default(null),
+      defect: Suspicion.shape.defect.default(null),
+    }),
   ),
-  /** Given up, or (null) taken up again. What bore on it stays. */
-  'suspicion.close': step<Suspicion>()(z.strictObject({ id, because: reason.nullable() })),
-  /** A finding, an observation or a reading of the same visit bears on it. */
+  'suspicion.change': step<Suspicion>()(
+    Suspicion.pick({ what: true, at: true, defect: true }).partial().extend({ id }),
+  ),
+  /** Given up, or (null) taken up again, and why. What bore on it stays, and so does every turn before. */
+  'suspicion.close': step<Suspicion>()(
+    z.strictObject({ id, because: reason.nullable(), again: z.string().trim().max(400).default('') }),
+  ),
+  /** It was so: a finding of the same visit that stands as confirmed shows it. */
+  'suspicion.find': step<Suspicion>()(z.strictObject({ id, findingId: id })),
+  /**
+   * A finding, an observation or a reading of the same visit bears on it. Said again with the same word it is the reason
+   * that changes; with another word the earlier one stays, and this one counts.
+   */
   'suspicion.bear': step<Suspicion>()(
     z
       .strictObject({

@@ -27,8 +27,10 @@ export const errorCodes = [
   'finding-of-another-visit',
   'link-to-itself',
   'link-exists',
+  'cause-after-effect', // details.cause, details.effect: numbers; absentOn, thereOn: days; known; formsInDays
   'issued', // the finding stands in an issued report
   'finding-not-ranked', // an observation, or what was looked for and not found
+  'finding-not-confirmed', // details.number: it stands as suspected or not examined
   'decided', // the owner has decided on the choice
   'photo-empty',
   'photo-not-an-image', // details.name, details.found

@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { Certainty, type Finding, FindingFields, type FindingLink, type FindingProof } from '../model/finding.ts';
+import {
+  Certainty,
+  type Finding,
+  FindingFields,
+  type FindingLink,
+  type FindingProof,
+  LinkEvidence,
+} from '../model/finding.ts';
 import { query, step } from './operation.ts';
 import type { Standing, StandingTag } from './standing.ts';
 
@@ -54,6 +61,17 @@ export const findingOperations = {
       certainty: Certainty.default('suspected'),
       join: z.enum(['and', 'or']).default('and'),
       evidence: z.string().max(1000).default(''),
+      shownBy: z.array(LinkEvidence).max(20).default([]),
+    }),
+  ),
+  /** How sure it is, how it is joined with others, and what it rests on. */
+  'finding.changeLink': step<FindingLink>()(
+    z.strictObject({
+      id,
+      certainty: Certainty.optional(),
+      join: z.enum(['and', 'or']).optional(),
+      evidence: z.string().max(1000).optional(),
+      shownBy: z.array(LinkEvidence).max(20).optional(),
     }),
   ),
   'finding.unlink': step<null>()(z.strictObject({ id })),

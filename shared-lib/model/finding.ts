@@ -92,6 +92,9 @@ export const FindingFields = z.strictObject({
   doNotRun: z.boolean(),
   loopStart: z.boolean(),
   foundOn: z.iso.date().nullable(),
+  /** Since when it is known to be there, as by the owner; and a day on which it was known not to be there yet. */
+  noticedOn: z.iso.date().nullable().exactOptional(),
+  absentOn: z.iso.date().nullable().exactOptional(),
 });
 export type FindingFields = z.infer<typeof FindingFields>;
 
@@ -111,6 +114,13 @@ export const Finding = FindingFields.extend({
 export type Finding = z.infer<typeof Finding>;
 
 export const Certainty = z.enum(['confirmed', 'suspected']);
+/** A reading or a finding of the same visit that a link rests on. */
+export const LinkEvidence = z.union([
+  z.strictObject({ readingId: z.string() }),
+  z.strictObject({ findingId: z.string() }),
+]);
+export type LinkEvidence = z.infer<typeof LinkEvidence>;
+
 /** `from` leads to `to`. Several causes of one finding are joined by and / or. */
 export const FindingLink = z.strictObject({
   id: z.string(),
@@ -119,6 +129,7 @@ export const FindingLink = z.strictObject({
   certainty: Certainty,
   join: z.enum(['and', 'or']),
   evidence: z.string().max(1000),
+  shownBy: z.array(LinkEvidence).max(20).exactOptional(),
 });
 export type FindingLink = z.infer<typeof FindingLink>;
 

@@ -1,4 +1,5 @@
 import type { ErrorCode, WireError } from '../contract/errors.ts';
+import { sayIsoDay } from '../report/dates.ts';
 import { photoReason } from './photo-reasons.ts';
 
 /** What happened, and what was kept. `kept` is empty where nothing of the mechanic's was at stake. */
@@ -46,6 +47,24 @@ function firstIssue(details: Details): string {
   if (typeof first !== 'object' || first === null || !('message' in first)) return '';
   const path = 'path' in first && first.path !== '' ? `${String(first.path)}: ` : '';
   return ` (${path}${String(first.message)})`;
+}
+
+const howAbsent: Readonly<Record<string, string>> = {
+  said: 'was not there yet on',
+  'not-found': 'was looked for, by a method that shows it, and not found on',
+  'part-fitted': 'is on a part that was fitted only on',
+};
+
+function causeAfterEffect(details: Details): string {
+  const [cause, effect] = [text(details, 'cause', '?'), text(details, 'effect', '?')];
+  const absent = `${howAbsent[text(details, 'known', 'said')] ?? howAbsent.said} ${sayIsoDay(text(details, 'absentOn', ''))}`;
+  const there = sayIsoDay(text(details, 'thereOn', ''));
+  const forms = details.formsInDays;
+  const because =
+    typeof forms === 'number'
+      ? `finding ${cause} ${absent} and takes ${forms} days or more to form, but finding ${effect} was there by ${there}`
+      : `finding ${cause} ${absent}, but finding ${effect} was there by ${there}`;
+  return `A cause comes before its effect: ${because}.`;
 }
 
 const sentences: Readonly<Record<ErrorCode, Sentence>> = {
@@ -130,6 +149,14 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     'That is listed without a rank, so there is nothing to choose or to decide about it.',
     nothingChanged,
   ),
+  'cause-after-effect': (d) => ({
+    happened: causeAfterEffect(d),
+    kept: 'Nothing was joined or changed. If a day is wrong, put it right first.',
+  }),
+  'finding-not-confirmed': (d) => ({
+    happened: `Finding ${text(d, 'number', '')} is not confirmed, so it can't show that the suspicion was right.`,
+    kept: 'Let it bear on the suspicion instead; a photo or a reading that shows it confirms it.',
+  }),
   decided: fixed(
     'The owner has decided on this choice.',
     'It stays as it was read out. Write another choice beside it.',

@@ -13,13 +13,11 @@ import {
   choiceStepRows,
   costRows,
   dispositionRows,
-  evidenceRows,
   isDecided,
   nextPosition,
   rowToChoice,
   rowToDecision,
   rowToStep,
-  rowToSuspicion,
   visitStepRows,
 } from './queries.ts';
 
@@ -31,15 +29,6 @@ const aboutVisit = (context: Context, writer: RecordWriter, visitId: string): La
 
 const placeOrNull = (place: string | null, layout: Layout): string | null =>
   place === null ? null : placeOn(place, layout);
-
-const suspicionAbout = (context: Context, writer: RecordWriter, id: string): string => {
-  const visitId = String(writer.row('suspicion', id).visit_id);
-  aboutVisit(context, writer, visitId);
-  return visitId;
-};
-
-const suspicionNow = ({ db }: Context, writer: RecordWriter, id: string) =>
-  rowToSuspicion(db, writer.row('suspicion', id) as unknown as Tables['suspicion']);
 
 /** A choice that may still change. @throws AppError 'not-found', 'decided' */
 const openChoice = (context: Context, writer: RecordWriter, id: string): { visitId: string; layout: Layout } => {
@@ -71,45 +60,6 @@ const refuseStranger = (row: { readonly choice_id?: unknown }, choiceId: string,
 
 export const choiceHandlers: Handlers = {
   'choices.get': { read: ({ db }, { visitId }) => choicesOfVisit(db, visitId) },
-  'suspicion.add': {
-    change: (context, writer, { visitId, what, at }) => {
-      const layout = aboutVisit(context, writer, visitId);
-      const id = context.newId();
-      writer.insert('suspicion', {
-        id,
-        visit_id: visitId,
-        what,
-        place: placeOrNull(at, layout),
-        closed_because: null,
-        created_at_ms: context.clock(),
-      });
-      return suspicionNow(context, writer, id);
-    },
-  },
-  'suspicion.close': {
-    change: (context, writer, { id, because }) => {
-      suspicionAbout(context, writer, id);
-      writer.update('suspicion', id, { closed_because: because });
-      return suspicionNow(context, writer, id);
-    },
-  },
-  'suspicion.bear': {
-    change: (context, writer, { id, findingId, readingId, bears, because }) => {
-      const visitId = suspicionAbout(context, writer, id);
-      const shown = findingId === undefined ? writer.row('reading', readingId ?? '') : writer.row('finding', findingId);
-      if (shown.visit_id !== visitId) throw new AppError('finding-of-another-visit', {});
-      writer.insert('suspicion_evidence', {
-        id: context.newId(),
-        suspicion_id: id,
-        position: nextPosition(evidenceRows(context.db, id)),
-        finding_id: findingId ?? null,
-        reading_id: readingId ?? null,
-        bears,
-        because,
-      });
-      return suspicionNow(context, writer, id);
-    },
-  },
   'visitStep.add': {
     change: (context, writer, { visitId, step, at }) => {
       const layout = aboutVisit(context, writer, visitId);

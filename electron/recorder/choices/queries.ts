@@ -3,22 +3,11 @@ import {
   ChoiceDisposition,
   CostLine,
   Decision,
-  Evidence,
   type Money,
   Step,
-  Suspicion,
 } from '../../../shared-lib/choices/records.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
-
-const rowToEvidence = (row: Tables['suspicion_evidence']): Evidence =>
-  Evidence.parse({
-    id: row.id,
-    findingId: row.finding_id,
-    readingId: row.reading_id,
-    bears: row.bears,
-    because: row.because,
-  });
 
 export const rowToStep = (row: Pick<Tables['visit_step'], 'id' | 'step' | 'place'>): Step =>
   Step.parse({ id: row.id, step: row.step, at: row.place });
@@ -52,31 +41,6 @@ export const rowToDecision = (row: Tables['decision']): Decision =>
     decidedAtMs: row.decided_at_ms,
     zoneOffsetMin: row.zone_offset_min,
     personId: row.person_id,
-  });
-
-export const suspicionRows = (db: ReadableDb, visitId: string) =>
-  db.all(
-    build
-      .selectFrom('suspicion')
-      .selectAll()
-      .where('visit_id', '=', visitId)
-      .orderBy('created_at_ms')
-      .orderBy('rowid' as 'id'),
-  );
-
-export const evidenceRows = (db: ReadableDb, suspicionId: string) =>
-  db.all(
-    build.selectFrom('suspicion_evidence').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'),
-  );
-
-export const rowToSuspicion = (db: ReadableDb, row: Tables['suspicion']): Suspicion =>
-  Suspicion.parse({
-    id: row.id,
-    what: row.what,
-    at: row.place,
-    closedBecause: row.closed_because,
-    createdAtMs: row.created_at_ms,
-    evidence: evidenceRows(db, row.id).map(rowToEvidence),
   });
 
 export const visitStepRows = (db: ReadableDb, visitId: string) =>

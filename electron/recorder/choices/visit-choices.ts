@@ -6,17 +6,8 @@ import type { StandingInput } from '../../../shared-lib/ranking/standing.ts';
 import { standingOf } from '../../../shared-lib/ranking/standing.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
-import {
-  choiceRows,
-  decisionRows,
-  moneyOf,
-  rowToChoice,
-  rowToDecision,
-  rowToStep,
-  rowToSuspicion,
-  suspicionRows,
-  visitStepRows,
-} from './queries.ts';
+import { rowToSuspicion, suspicionRows } from '../suspicions/queries.ts';
+import { choiceRows, decisionRows, moneyOf, rowToChoice, rowToDecision, rowToStep, visitStepRows } from './queries.ts';
 
 /** What the caller has loaded already. */
 export interface LoadedVisit {

@@ -140,6 +140,8 @@ export interface Tables {
     do_not_run: Flag;
     loop_start: Flag;
     found_on: string | null;
+    noticed_on: string | null;
+    absent_on: string | null;
     track_of: string | null;
     supersedes: string | null;
     superseded_because: string | null;
@@ -156,6 +158,7 @@ export interface Tables {
     certainty: 'confirmed' | 'suspected';
     joined_by: 'and' | 'or';
     evidence: string;
+    shown_by: string;
   };
   calibration: {
     id: string;
@@ -213,6 +216,16 @@ export interface Tables {
     place: string | null;
     closed_because: string | null;
     created_at_ms: number;
+    defect: string | null;
+  };
+  suspicion_turn: {
+    id: string;
+    suspicion_id: string;
+    position: number;
+    turn: 'given-up' | 'taken-up' | 'found';
+    finding_id: string | null;
+    because: string;
+    at_ms: number | null;
   };
   suspicion_evidence: {
     id: string;
@@ -222,6 +235,7 @@ export interface Tables {
     reading_id: string | null;
     bears: 'for' | 'against' | 'cannot tell';
     because: string;
+    at_ms: number | null;
   };
   visit_step: { id: string; visit_id: string; position: number; step: string; place: string | null };
   visit_money: { id: string; currency: string; tax_percent: string | null };

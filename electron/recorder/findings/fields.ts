@@ -65,6 +65,8 @@ export const findingColumns = (
   do_not_run: flagOf(input.doNotRun),
   loop_start: flagOf(input.loopStart),
   found_on: input.foundOn,
+  noticed_on: input.noticedOn,
+  absent_on: input.absentOn,
 });
 
 /** A finding of which nothing is said yet: suspected, until a method and a proof confirm it. */
@@ -95,6 +97,8 @@ export const emptyFinding = (id: string, visitId: string, number: number, create
   do_not_run: 0,
   loop_start: 0,
   found_on: null,
+  noticed_on: null,
+  absent_on: null,
   track_of: null,
   supersedes: null,
   superseded_because: null,

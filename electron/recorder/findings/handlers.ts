@@ -1,10 +1,12 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import type { Finding } from '../../../shared-lib/model/finding.ts';
+import type { Finding, LinkEvidence } from '../../../shared-lib/model/finding.ts';
 import type { Context, Handlers } from '../context.ts';
+import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
 import { carryFinding, openBefore } from './carry.ts';
+import { refuseImpossibleCause, refuseImpossibleLinks } from './cause-timing.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
 import {
@@ -39,6 +41,14 @@ const refuseIssued = ({ db }: Context, finding: Finding): void => {
   if (isIssued(db, finding.visitId, finding.createdAtMs)) throw new AppError('issued', { number: finding.number });
 };
 
+/** A link rests on what belongs to the same visit. @throws AppError 'not-found', 'finding-of-another-visit' */
+const refuseForeignEvidence = (writer: RecordWriter, visitId: string, shownBy: readonly LinkEvidence[]): void => {
+  for (const by of shownBy) {
+    const row = 'readingId' in by ? writer.row('reading', by.readingId) : writer.row('finding', by.findingId);
+    if (row.visit_id !== visitId) throw new AppError('finding-of-another-visit', {}, { field: 'shownBy' });
+  }
+};
+
 export const findingHandlers: Handlers = {
   'finding.add': {
     change: (context, writer, { visitId, markId, shotId, readingId, trackOf, ...fields }) => {
@@ -65,6 +75,8 @@ export const findingHandlers: Handlers = {
       writer.update('finding', id, findingColumns(fields, before, shopRow(context.db).units));
       if (fields.locations)
         setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
+      for (const field of ['noticedOn', 'absentOn', 'foundOn'] as const)
+        if (fields[field]) refuseImpossibleLinks(context, again(context, id), field);
       return again(context, id);
     },
   },
@@ -103,8 +115,11 @@ export const findingHandlers: Handlers = {
     change: (context, writer, input) => {
       if (input.fromId === input.toId) throw new AppError('link-to-itself', {});
       const from = findingAbout(context, writer, input.fromId);
-      if (again(context, input.toId).visitId !== from.visitId) throw new AppError('finding-of-another-visit', {});
+      const to = again(context, input.toId);
+      if (to.visitId !== from.visitId) throw new AppError('finding-of-another-visit', {});
       if (linkBetween(context.db, input.fromId, input.toId)) throw new AppError('link-exists', {});
+      refuseImpossibleCause(context, from, to);
+      refuseForeignEvidence(writer, from.visitId, input.shownBy);
       const row = {
         id: context.newId(),
         from_id: input.fromId,
@@ -112,9 +127,23 @@ export const findingHandlers: Handlers = {
         certainty: input.certainty,
         joined_by: input.join,
         evidence: input.evidence,
+        shown_by: JSON.stringify(input.shownBy),
       };
       writer.insert('finding_link', row);
       return rowToLink(row);
+    },
+  },
+  'finding.changeLink': {
+    change: (context, writer, { id, certainty, join, evidence, shownBy }) => {
+      const { visitId } = findingAbout(context, writer, String(writer.row('finding_link', id).from_id));
+      refuseForeignEvidence(writer, visitId, shownBy ?? []);
+      writer.update('finding_link', id, {
+        certainty,
+        joined_by: join,
+        evidence,
+        shown_by: shownBy && JSON.stringify(shownBy),
+      });
+      return rowToLink(writer.row('finding_link', id) as unknown as Tables['finding_link']);
     },
   },
   'finding.unlink': {

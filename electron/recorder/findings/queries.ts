@@ -1,4 +1,4 @@
-import { Finding, type FindingLink, type FindingProof } from '../../../shared-lib/model/finding.ts';
+import { Finding, FindingLink, type FindingProof } from '../../../shared-lib/model/finding.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 
@@ -38,6 +38,8 @@ export const rowToFinding = (row: Tables['finding'], locations: readonly string[
     doNotRun: row.do_not_run === 1,
     loopStart: row.loop_start === 1,
     foundOn: row.found_on,
+    ...(row.noticed_on === null ? {} : { noticedOn: row.noticed_on }),
+    ...(row.absent_on === null ? {} : { absentOn: row.absent_on }),
     trackOf: row.track_of,
     supersedes: row.supersedes,
     supersededBecause: row.superseded_because,
@@ -46,14 +48,18 @@ export const rowToFinding = (row: Tables['finding'], locations: readonly string[
     binned: row.binned === 1,
   });
 
-export const rowToLink = (row: Tables['finding_link']): FindingLink => ({
-  id: row.id,
-  fromId: row.from_id,
-  toId: row.to_id,
-  certainty: row.certainty,
-  join: row.joined_by,
-  evidence: row.evidence,
-});
+export const rowToLink = (row: Tables['finding_link']): FindingLink => {
+  const shownBy: unknown[] = JSON.parse(row.shown_by);
+  return FindingLink.parse({
+    id: row.id,
+    fromId: row.from_id,
+    toId: row.to_id,
+    certainty: row.certainty,
+    join: row.joined_by,
+    evidence: row.evidence,
+    ...(shownBy.length === 0 ? {} : { shownBy }),
+  });
+};
 
 export const rowToProof = (row: Tables['proof']): FindingProof => ({
   id: row.id,
@@ -111,6 +117,16 @@ export const linksOf = (db: ReadableDb, visitIds: readonly string[]) =>
       .select('finding.visit_id as visit_id')
       .where('finding.visit_id', 'in', visitIds)
       .orderBy('finding_link.id'),
+  );
+
+/** Parts of a machine with the day of the visit in which they were fitted. */
+export const partsFittedOn = (db: ReadableDb, machineId: string) =>
+  db.all(
+    build
+      .selectFrom('fitted_part')
+      .innerJoin('visit', 'visit.id', 'fitted_part.fitted_visit_id')
+      .select(['fitted_part.path', 'visit.date as date'])
+      .where('fitted_part.machine_id', '=', machineId),
   );
 
 /** What shows the findings; a photo in the bin shows nothing. */

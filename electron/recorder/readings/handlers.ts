@@ -7,6 +7,7 @@ import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { evidenceOfReading } from '../suspicions/queries.ts';
 import { computeReading } from './compute-reading.ts';
 import { isMachines, rememberLimit } from './limits.ts';
 import {
@@ -176,6 +177,7 @@ export const readingHandlers: Handlers = {
       readingAbout(context, writer, id);
       for (const proof of proofRows(context.db, id)) writer.remove('proof', proof.id);
       for (const dial of dialRows(context.db, id)) writer.remove('reading_shot', dial.id);
+      for (const borne of evidenceOfReading(context.db, id)) writer.remove('suspicion_evidence', borne.id);
       writer.remove('reading', id);
       return null;
     },

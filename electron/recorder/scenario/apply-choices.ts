@@ -8,6 +8,7 @@ import {
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { ScenarioVisit } from '../../../shared-lib/scenario/shape.ts';
 import type { Context } from '../context.ts';
+import type { TimesOfVisit } from './times-of-visit.ts';
 
 type Steps = NonNullable<ScenarioVisit['steps']>;
 type After = Extract<NonNullable<ScenarioVisit['choices']>[number]['dispositions'][string], object>['after'];
@@ -18,6 +19,7 @@ export interface ApplyingChoices {
   readonly visitId: string;
   readonly findingId: (id: string) => string;
   readonly readingIds: ReadonlyMap<string, string>;
+  readonly times: TimesOfVisit;
   readonly decidedAtMs: number;
 }
 
@@ -28,15 +30,24 @@ const afterInput = (after: NonNullable<After>) => {
   return { ...others, ...(safety === undefined ? {} : { safety: safety ?? ('none' as const) }) };
 };
 
-const takeSuspicions = async ({ context, visit, visitId, findingId, readingIds }: ApplyingChoices): Promise<void> => {
+const minuteMs = 60_000;
+
+/** Listed once the complaint is heard; each thing bears on it as soon as it is there, and the last of them closes it. */
+const takeSuspicions = async (applying: ApplyingChoices): Promise<void> => {
+  const { context, visit, visitId, findingId, readingIds, times } = applying;
   for (const { what, at, evidence, closed } of visit.suspicions ?? []) {
-    const { id } = await context.call('suspicion.add', { visitId, what, at: at ?? null });
+    const listed = { clock: () => times.openedAtMs + 10 * minuteMs };
+    const { id } = await context.call('suspicion.add', { visitId, what, at: at ?? null }, listed);
+    let lastMs = listed.clock();
     for (const { ref, bears, because = '' } of evidence) {
       const readingId = readingIds.get(ref);
       const by = readingId === undefined ? { findingId: findingId(ref) } : { readingId };
-      await context.call('suspicion.bear', { id, ...by, bears, because });
+      const there = readingId === undefined ? times.findingAtMs(ref) : times.readingAtMs(ref);
+      lastMs = Math.max(lastMs, there + minuteMs);
+      await context.call('suspicion.bear', { id, ...by, bears, because }, { clock: () => there + minuteMs });
     }
-    if (closed !== undefined) await context.call('suspicion.close', { id, because: closed });
+    if (closed !== undefined)
+      await context.call('suspicion.close', { id, because: closed }, { clock: () => lastMs + minuteMs });
   }
 };
 

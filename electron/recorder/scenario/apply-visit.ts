@@ -198,17 +198,6 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
     const added = await context.call('finding.add', input, at(times.findingAtMs(finding.id)));
     applied.findings.set(`${visit.id}/${finding.id}`, added.id);
   }
-  for (const finding of visit.findings) {
-    for (const link of finding.leadsTo ?? []) {
-      const { id, certainty = 'suspected', evidence = [] } = typeof link === 'string' ? { id: link } : link;
-      await context.call('finding.link', {
-        fromId: idOf(finding.id),
-        toId: idOf(id),
-        certainty,
-        evidence: evidence.join(', '),
-      });
-    }
-  }
   const readingIds = new Map<string, string>();
   const opened = await context.call('visit.get', { id: visitId });
   const around = { conditions: opened.visit.conditions, volts: opened.layout.layout.volts };
@@ -232,6 +221,16 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
         );
     readingIds.set(reading.id, id);
   }
+  for (const finding of visit.findings) {
+    for (const link of finding.leadsTo ?? []) {
+      const { id, certainty = 'suspected', evidence = [] } = typeof link === 'string' ? { id: link } : link;
+      const shownBy = evidence.map((ref) => {
+        const readingId = readingIds.get(ref);
+        return readingId === undefined ? { findingId: idOf(ref) } : { readingId };
+      });
+      await context.call('finding.link', { fromId: idOf(finding.id), toId: idOf(id), certainty, shownBy });
+    }
+  }
   const shots = visit.shots ?? [];
   await takeShots(applying, visit, visitId, shots);
   const shownOnShots = new Set(shots.flatMap(({ marks = [] }) => marks.flatMap(({ finding }) => finding ?? [])));
@@ -244,6 +243,6 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
     }
   }
   const decidedAtMs = times.openedAtMs + 7 * 60 * 60_000;
-  await applyChoices({ context, visit, visitId, findingId: idOf, readingIds, decidedAtMs });
+  await applyChoices({ context, visit, visitId, findingId: idOf, readingIds, times, decidedAtMs });
   if (visit.left) await context.call('visit.change', { id: visitId, leftAtMs: Date.parse(`${visit.date}T16:00:00Z`) });
 };
