@@ -36,9 +36,8 @@ test('what arrives neither moves the thing under the finger nor takes what is ty
   // Typed on after Enter: the first saving arrives and leaves the rest standing.
   const words = card.element.getByRole('textbox', { name: 'Length' });
   await words.fill('16');
-  await words.press('Enter');
-  await words.press('End');
-  await words.pressSequentially('.5 mm', { delay: 40 });
+  await Promise.all([page.keyboard.press('Enter'), page.keyboard.type('.5 mm')]);
+  await expect(page.getByRole('button', { name: /^Finding 1: Crack 16/ })).toBeVisible();
   await expect(words).toHaveValue('16.5 mm');
   await words.press('Enter');
   await expect.poll(async () => (await kept())?.quantities.length?.typed).toBe('16.5 mm');
