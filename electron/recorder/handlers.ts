@@ -4,6 +4,7 @@ import { findingHandlers } from './findings/handlers.ts';
 import { journalHandlers } from './journal/handlers.ts';
 import { machineHandlers } from './machines/handlers.ts';
 import { markHandlers } from './marks/handlers.ts';
+import { measuringHandlers } from './measuring/handlers.ts';
 import { photoHandlers } from './photos/handlers.ts';
 import { readingHandlers } from './readings/handlers.ts';
 import { reportHandlers } from './reports/handlers.ts';
@@ -19,6 +20,7 @@ export const handlers: Handlers = {
   ...visitHandlers,
   ...photoHandlers,
   ...markHandlers,
+  ...measuringHandlers,
   ...findingHandlers,
   ...readingHandlers,
   ...suspicionHandlers,

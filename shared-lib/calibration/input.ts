@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { ImagePoint } from '../model/mark.ts';
 
-const finite = z.number();
+/** Nothing on a machine is larger; zod refuses what is not finite. */
+const finite = z.number().min(-1_000_000).max(1_000_000);
 const PlanePoint = z.strictObject({ x: finite, y: finite });
 
 const common = {

@@ -2,7 +2,7 @@ import { AppError } from '../contract/errors.ts';
 import { boundingBox, distance, midpoint } from '../geometry/plane.ts';
 import type { XY } from '../geometry/spaces.ts';
 import { type Ellipse, fitEllipse } from './ellipse.ts';
-import { fitHomography, invert, type PointPair, project, turnAlike } from './homography.ts';
+import { fitHomography, type Homography, invert, type PointPair, project, turnAlike } from './homography.ts';
 import type { CalibrationInput } from './input.ts';
 
 /** From pixels of the upright photo to millimetres in one plane. */
@@ -10,6 +10,8 @@ export interface PlaneMapping {
   /** @returns null at or beyond the plane's horizon */
   toPlane(point: XY): XY | null;
   toPhoto(point: XY): XY | null;
+  /** The same as `toPlane`, as a matrix. */
+  readonly matrix: Homography;
   /** Distance of each reference point from where the mapping puts it, px. */
   readonly residualsPx: readonly number[];
   /** Readings beyond what the mapping needs. */
@@ -57,6 +59,7 @@ function fromLength([a, b]: readonly [XY, XY], lengthMm: number): PlaneMapping {
   return {
     toPlane: ({ x, y }) => ({ x: x * mmPerPx, y: y * mmPerPx }),
     toPhoto: ({ x, y }) => ({ x: x / mmPerPx, y: y / mmPerPx }),
+    matrix: [mmPerPx, 0, 0, 0, mmPerPx, 0, 0, 0, 1],
     residualsPx: [],
     degrees: 0,
     referenceAt: midpoint(a, b),
@@ -89,6 +92,17 @@ function fromCircle(rim: readonly XY[], diameterMm: number, clickingPx: number):
       x: centre.x + (cosine * x) / alongMajor - (sine * y) / alongMinor,
       y: centre.y + (sine * x) / alongMajor + (cosine * y) / alongMinor,
     }),
+    matrix: [
+      alongMajor * cosine,
+      alongMajor * sine,
+      -alongMajor * (cosine * centre.x + sine * centre.y),
+      -alongMinor * sine,
+      alongMinor * cosine,
+      alongMinor * (sine * centre.x - cosine * centre.y),
+      0,
+      0,
+      1,
+    ],
     residualsPx,
     degrees: rim.length - 5,
     referenceAt: centre,
@@ -118,6 +132,7 @@ function fromPoints(pairs: readonly PointPair[]): PlaneMapping {
   return {
     toPlane: (point) => project(toMm, point),
     toPhoto: (point) => project(toPx, point),
+    matrix: toMm,
     residualsPx: pairs.map(({ from }, i) => distance(from, backs[i] ?? from)),
     degrees: 2 * pairs.length - 8,
     referenceAt: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 },

@@ -59,6 +59,13 @@ export const errorCodes = [
   'calibration-points-collinear',
   'calibration-points-crossing', // clicked in another order than stated
   'calibration-not-ellipse', // the rim's points lie on no ellipse
+  'calibration-without-plane', // nobody has said which face it is
+  'calibration-of-another-photo',
+  'calibration-straight-already', // a known length takes no perspective out: there is nothing to straighten
+  'trace-too-short', // both clicks on one spot
+  'mark-not-traced',
+  'mark-not-calibrated', // no size but in pixels
+  'mark-without-size', // details.measure
   'mark-beyond-horizon', // the calibrated plane does not reach so far
   'annotation-malformed', // details.reason, details.clause
 ] as const;

@@ -19,6 +19,12 @@ export const TypedQuantity = z.strictObject({
   how: z.string().max(200).optional(),
 });
 
+/** A quantity read off a photo: the recorder takes value and uncertainty from the mark, never from the window. */
+export const QuantityFromMark = z.strictObject({
+  fromMark: z.string(),
+  measure: z.enum(['size', 'width', 'angle']).default('size'),
+});
+
 /** What an earlier visit left open, offered to this one. */
 export interface OpenBefore {
   readonly visitId: string;
@@ -35,7 +41,7 @@ export interface OpenBefore {
 
 const fields = FindingFields.omit({ quantities: true })
   .partial()
-  .extend({ quantities: z.record(z.string(), TypedQuantity.nullable()).optional() });
+  .extend({ quantities: z.record(z.string(), z.union([TypedQuantity, QuantityFromMark]).nullable()).optional() });
 
 export const findingOperations = {
   /** A half-filled finding is legal. A mark that has no finding yet may be handed over with it. */

@@ -3,6 +3,7 @@ import { choiceOperations } from './choices.ts';
 import { findingOperations } from './findings.ts';
 import { journalOperations } from './journal.ts';
 import { machineOperations } from './machines.ts';
+import { measuringOperations } from './measuring.ts';
 import type { Operation } from './operation.ts';
 import { readingOperations } from './readings.ts';
 import { reportOperations } from './reports.ts';
@@ -19,6 +20,7 @@ export const operations = {
   ...visitOperations,
   ...shotOperations,
   ...markOperations,
+  ...measuringOperations,
   ...findingOperations,
   ...readingOperations,
   ...choiceOperations,

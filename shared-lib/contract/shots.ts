@@ -66,10 +66,12 @@ export const markOperations = {
       role: Mark.shape.role.default('finding'),
       origin: Mark.shape.origin.default({ by: 'hand' }),
       note: Mark.shape.note.default(''),
+      /** The plane it lies in; left out, the photo's newest one that fits the finding's part. Null: in none of them. */
+      calibrationId: Mark.shape.calibrationId.optional(),
     }),
   ),
   'mark.change': step<Mark>()(
-    Mark.pick({ points: true, tagAt: true, note: true, findingId: true, role: true })
+    Mark.pick({ points: true, tagAt: true, note: true, findingId: true, role: true, calibrationId: true, origin: true })
       .partial()
       .extend({ id, shape: ShapeName.optional() }),
   ),

@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import type { CalibratedPlane } from '../measuring/calibrated-plane.ts';
+import type { MarkSize } from '../measuring/mark-size.ts';
 import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
 import type { LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
-import type { Calibration, Mark } from '../model/mark.ts';
+import type { Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
 import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
@@ -20,7 +22,10 @@ export interface VisitRecord {
   readonly scope: readonly ScopeItem[];
   readonly shots: readonly Shot[];
   readonly marks: readonly Mark[];
-  readonly calibrations: readonly Calibration[];
+  /** Oldest first; a newer one of the same plane takes the place of an older. */
+  readonly calibrations: readonly CalibratedPlane[];
+  /** Of every mark that has a size. */
+  readonly sizes: readonly MarkSize[];
   readonly findings: readonly Finding[];
   readonly links: readonly FindingLink[];
   readonly proofs: readonly FindingProof[];

@@ -18,9 +18,30 @@ export const shapePointCounts: Record<ShapeName, { fewest: number; most: number 
   span: { fewest: 2, most: 2 },
 };
 
+/** What a tracer read along a path, beside its points. */
+export const TraceReading = z.strictObject({
+  /** Per point: full width at half depth, px; null where the line does not stand out. */
+  widthsPx: z.array(z.number().nonnegative().nullable()).max(5000),
+  /** Stretches, from point to point by index, where the way is a guess. */
+  unsure: z.array(z.tuple([z.int().nonnegative(), z.int().nonnegative()])).max(2500),
+  /** Why a person has to look; empty for a sure trace. */
+  doubts: z.array(z.string().max(60)).max(20),
+});
+export type TraceReading = z.infer<typeof TraceReading>;
+
 export const MarkOrigin = z.discriminatedUnion('by', [
-  z.strictObject({ by: z.literal('hand') }),
-  z.strictObject({ by: z.literal('traced'), version: z.string(), parameters: z.record(z.string(), z.unknown()) }),
+  z.strictObject({
+    by: z.literal('hand'),
+    /** Standard uncertainty of each point along x and along y, px of the photo: how far off the photo was seen. */
+    pointPx: z.number().positive().max(100).optional(),
+  }),
+  z.strictObject({
+    by: z.literal('traced'),
+    version: z.string(),
+    /** `points`: start, way points, end as they were set; `scribble`: a rough line; `pointPx`: of the ends. */
+    parameters: z.record(z.string(), z.unknown()),
+    reading: TraceReading.optional(),
+  }),
   z.strictObject({ by: z.literal('carried'), fromMarkId: z.string() }),
   z.strictObject({ by: z.literal('imported'), from: z.string() }),
 ]);

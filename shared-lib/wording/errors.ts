@@ -251,6 +251,28 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     'These points lie on no ellipse, so they are not the rim of one circle. Set five or more round the rim.',
     calibrationStays,
   ),
+  'calibration-without-plane': fixed(
+    'Say which face this is: what does not lie in it is measured wrongly.',
+    'Nothing was written yet. What you set on the photo still stands.',
+  ),
+  'calibration-of-another-photo': fixed(
+    'That scale was taken on another photo, so it says nothing here.',
+    nothingChanged,
+  ),
+  'calibration-straight-already': fixed(
+    'A known length does not tell how the face leans, so there is nothing to straighten. Take a circle or four points.',
+    nothingChanged,
+  ),
+  'trace-too-short': fixed('Both ends lie on one spot, so there is nothing to follow.', nothingChanged),
+  'mark-not-traced': fixed('This mark was drawn by hand, so there is no trace to lead another way.', nothingChanged),
+  'mark-not-calibrated': fixed(
+    'This mark has no size but in pixels. Set the scale of the photo first.',
+    'The finding stays as it was.',
+  ),
+  'mark-without-size': (d) => ({
+    happened: `This mark has no ${text(d, 'measure', 'size')} that can be measured.`,
+    kept: 'The finding stays as it was.',
+  }),
   'mark-beyond-horizon': fixed(
     'The mark lies where the measured plane runs out of sight, so it has no size there.',
     'The mark stays as drawn.',

@@ -6,8 +6,9 @@ import { unitFor } from '../../../shared-lib/quantities/show-quantity.ts';
 import type { UnitSystem } from '../../../shared-lib/quantities/units.ts';
 import type { Tables } from '../database/tables.ts';
 import type { Columns } from '../journal/record-writer.ts';
+import type { Typed } from './quantities-from-marks.ts';
 
-type Input = Omit<CheckedInputOf<'finding.change'>, 'id'>;
+type Input = Omit<CheckedInputOf<'finding.change'>, 'id' | 'quantities'> & { readonly quantities?: Typed | undefined };
 type Row = Tables['finding'];
 
 /** Typed quantities read into numbers and merged over those there; null takes one away. A bare number is in the shop's units. Text that is no number is kept as typed. */

@@ -9,6 +9,7 @@ import { carryFinding, openBefore } from './carry.ts';
 import { refuseImpossibleCause, refuseImpossibleLinks } from './cause-timing.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
+import { typedQuantities } from './quantities-from-marks.ts';
 import {
   findingById,
   isIssued,
@@ -51,13 +52,15 @@ const refuseForeignEvidence = (writer: RecordWriter, visitId: string, shownBy: r
 
 export const findingHandlers: Handlers = {
   'finding.add': {
-    change: (context, writer, { visitId, markId, shotId, readingId, trackOf, ...fields }) => {
+    change: (context, writer, { visitId, markId, shotId, readingId, trackOf, quantities, ...fields }) => {
       const { visit, layout } = visitLayout(context, visitId);
       writer.about({ visitId, machineId: visit.machine_id });
       const id = context.newId();
       const number = trackOf === undefined ? nextNumber(context.db, visit.machine_id) : again(context, trackOf).number;
       writer.insert('finding', { ...emptyFinding(id, visitId, number, context.clock()), track_of: trackOf ?? null });
-      writer.update('finding', id, findingColumns(fields, { quantities: {} }, shopRow(context.db).units));
+      const { units } = shopRow(context.db);
+      const typed = typedQuantities(context, quantities, units);
+      writer.update('finding', id, findingColumns({ ...fields, quantities: typed }, { quantities: {} }, units));
       setPlaces(context, writer, id, fields.locations ?? [], layout);
       if (markId !== undefined) {
         writer.update('mark', markId, { finding_id: id });
@@ -69,10 +72,12 @@ export const findingHandlers: Handlers = {
     },
   },
   'finding.change': {
-    change: (context, writer, { id, ...fields }) => {
+    change: (context, writer, { id, quantities, ...fields }) => {
       const before = findingAbout(context, writer, id);
       refuseIssued(context, before);
-      writer.update('finding', id, findingColumns(fields, before, shopRow(context.db).units));
+      const { units } = shopRow(context.db);
+      const typed = typedQuantities(context, quantities, units);
+      writer.update('finding', id, findingColumns({ ...fields, quantities: typed }, before, units));
       if (fields.locations)
         setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
       for (const field of ['noticedOn', 'absentOn', 'foundOn'] as const)

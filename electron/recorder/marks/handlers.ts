@@ -1,8 +1,15 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import { type ImagePoint, type ShapeName, shapePointCounts } from '../../../shared-lib/model/mark.ts';
+import {
+  type ImagePoint,
+  type Mark,
+  type MarkOrigin,
+  type ShapeName,
+  shapePointCounts,
+} from '../../../shared-lib/model/mark.ts';
 import type { Context, Handlers } from '../context.ts';
 import { showFinding } from '../findings/show-finding.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { planeFor, refuseStrangePlane } from '../measuring/plane-for.ts';
 import { rowToMark, shotFrame } from './queries.ts';
 
 const frameOf = ({ db }: Context, shotId: string) => {
@@ -14,7 +21,7 @@ const frameOf = ({ db }: Context, shotId: string) => {
 /** Half a pixel beyond the outer centres is the picture's own edge; a hand may slip one pixel more. */
 const slackPx = 1.5;
 
-const checkPoints = (
+export const checkPoints = (
   shape: ShapeName,
   points: readonly ImagePoint[],
   frame: { width: number; height: number },
@@ -27,19 +34,26 @@ const checkPoints = (
   }
 };
 
-const aboutShot = (context: Context, writer: RecordWriter, shotId: string) => {
+export const aboutShot = (context: Context, writer: RecordWriter, shotId: string) => {
   const frame = frameOf(context, shotId);
   writer.about({ visitId: frame.visit_id, machineId: frame.machine_id });
   return frame;
 };
 
-const markRow = (writer: RecordWriter, id: string) => rowToMark(writer.row('mark', id) as never);
+export const markRow = (writer: RecordWriter, id: string) => rowToMark(writer.row('mark', id) as never);
+
+/** A traced path that a hand has shifted is the tracer's no more. */
+const originAfter = (before: Mark, { origin, points }: { origin?: MarkOrigin | undefined; points?: unknown }) => {
+  if (origin) return JSON.stringify(origin);
+  return points && before.origin.by === 'traced' ? JSON.stringify({ by: 'hand' } satisfies MarkOrigin) : undefined;
+};
 
 export const markHandlers: Handlers = {
   'mark.add': {
     change: (context, writer, input) => {
       const frame = aboutShot(context, writer, input.shotId);
       checkPoints(input.shape, input.points, frame);
+      if (input.calibrationId) refuseStrangePlane(context, input.calibrationId, input.shotId);
       const id = context.newId();
       writer.insert('mark', {
         id,
@@ -49,7 +63,7 @@ export const markHandlers: Handlers = {
         points: JSON.stringify(input.points),
         role: input.role,
         origin: JSON.stringify(input.origin),
-        calibration_id: null,
+        calibration_id: input.calibrationId === undefined ? planeFor(context, input) : input.calibrationId,
         tag_x: null,
         tag_y: null,
         note: input.note,
@@ -64,6 +78,7 @@ export const markHandlers: Handlers = {
       const frame = aboutShot(context, writer, before.shotId);
       const shape = input.shape ?? before.shape;
       if (input.points || input.shape) checkPoints(shape, input.points ?? before.points, frame);
+      if (input.calibrationId) refuseStrangePlane(context, input.calibrationId, before.shotId);
       writer.update('mark', input.id, {
         shape,
         points: input.points && JSON.stringify(input.points),
@@ -71,6 +86,8 @@ export const markHandlers: Handlers = {
         note: input.note,
         role: input.role,
         finding_id: input.findingId,
+        calibration_id: input.calibrationId,
+        origin: originAfter(before, input),
       });
       if (input.findingId) showFinding(context, writer, input.findingId, { shotId: before.shotId });
       return markRow(writer, input.id);

@@ -24,6 +24,23 @@ export const rowToCalibration = (row: Tables['calibration']): Calibration => ({
   body: JSON.parse(row.body),
 });
 
+export const markById = (db: ReadableDb, id: string): Mark | undefined => {
+  const row = db.first(build.selectFrom('mark').selectAll().where('id', '=', id));
+  return row && rowToMark(row);
+};
+
+export const calibrationById = (db: ReadableDb, id: string): Calibration | undefined => {
+  const row = db.first(build.selectFrom('calibration').selectAll().where('id', '=', id));
+  return row && rowToCalibration(row);
+};
+
+/** Oldest first: ids are ordered by the time they were given. */
+export const calibrationsOn = (db: ReadableDb, shotId: string): Calibration[] =>
+  db.all(build.selectFrom('calibration').selectAll().where('shot_id', '=', shotId).orderBy('id')).map(rowToCalibration);
+
+export const marksOn = (db: ReadableDb, shotId: string): Mark[] =>
+  db.all(build.selectFrom('mark').selectAll().where('shot_id', '=', shotId).orderBy('id')).map(rowToMark);
+
 export const marksOf = (db: ReadableDb, visitId: string): Mark[] =>
   db
     .all(

@@ -13,6 +13,7 @@ import {
   MeasuringRefusal,
 } from './job.ts';
 import { greyOf, readUprightPixels } from './pixels.ts';
+import { writeStraight } from './straighten.ts';
 
 /** Opens photos and measures in them away from the recorder, so that no photo and no long calculation holds up a save. */
 sharp.cache(false);
@@ -48,7 +49,21 @@ const register = async (job: Extract<MeasuringJob, { kind: 'register' }>): Promi
   return { kind: 'register', suggestion: suggestRegistration(before, after, draws(fixedSeed)) };
 };
 
-const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => (job.kind === 'trace' ? trace(job) : register(job));
+const straighten = async (job: Extract<MeasuringJob, { kind: 'straighten' }>): Promise<MeasuringAnswer> => {
+  await writeStraight(await readUprightPixels(job.path), job, job.toPhoto, job.outPath);
+  return { kind: 'straighten' };
+};
+
+const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => {
+  switch (job.kind) {
+    case 'trace':
+      return trace(job);
+    case 'register':
+      return register(job);
+    case 'straighten':
+      return straighten(job);
+  }
+};
 
 const answerTo = async (job: MeasuringJob): Promise<FromMeasuringChild> => {
   const name = basename(job.path);

@@ -1,3 +1,4 @@
+import type { Homography } from '../../../shared-lib/calibration/homography.ts';
 import type { SuggestedRegistration } from '../../../shared-lib/comparison/register.ts';
 import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
 import type { XY } from '../../../shared-lib/geometry/spaces.ts';
@@ -7,7 +8,16 @@ import type { Trace, TraceRequest } from '../../../shared-lib/tracing/trace.ts';
 export type MeasuringJob =
   | { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest }
   /** How the photo `path` lies under the photo `laterPath`. */
-  | { readonly kind: 'register'; readonly path: string; readonly laterPath: string };
+  | { readonly kind: 'register'; readonly path: string; readonly laterPath: string }
+  /** A calibrated face seen square on, written as a JPEG. */
+  | {
+      readonly kind: 'straighten';
+      readonly path: string;
+      readonly width: number;
+      readonly height: number;
+      readonly toPhoto: Homography;
+      readonly outPath: string;
+    };
 
 export interface TraceAnswer {
   readonly kind: 'trace';
@@ -22,7 +32,11 @@ export interface RegisterAnswer {
   readonly suggestion: SuggestedRegistration;
 }
 
-export type MeasuringAnswer = TraceAnswer | RegisterAnswer;
+export interface StraightenAnswer {
+  readonly kind: 'straighten';
+}
+
+export type MeasuringAnswer = TraceAnswer | RegisterAnswer | StraightenAnswer;
 export type FromMeasuringChild =
   | { readonly ok: true; readonly answer: MeasuringAnswer }
   | { readonly ok: false; readonly error: WireError }

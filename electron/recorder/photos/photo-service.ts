@@ -99,6 +99,25 @@ export class PhotoService {
     return key;
   }
 
+  /** A picture made from an original by someone else, kept among the regions under a key of its maker's. */
+  async drawn(key: string, draw: (outPath: string) => Promise<unknown>): Promise<string> {
+    const there = await this.store.locate(key, 'region');
+    if (there) {
+      await touch(there);
+      return there;
+    }
+    return await this.#once(`region ${key}`, async () => {
+      const outPath = await this.store.makingPath();
+      try {
+        await draw(outPath);
+      } catch (cause) {
+        await rm(outPath, { force: true });
+        throw cause;
+      }
+      return await this.#put(outPath, key, 'region');
+    });
+  }
+
   async #copy(original: KnownOriginal, kind: 'full' | 'working'): Promise<string> {
     const there = await this.store.locate(original.digest, kind);
     if (there) {

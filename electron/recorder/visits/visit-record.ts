@@ -11,6 +11,7 @@ import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../finding
 import { layoutsById, machineById, metersOf, ownerNow, rowToLayout, rowToMachine } from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
 import { calibrationsOf, marksOf } from '../marks/queries.ts';
+import { planesNow, sizesNow } from '../measuring/sizes-now.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { readingNow } from '../readings/compute-reading.ts';
 import { readingsOf } from '../readings/queries.ts';
@@ -102,6 +103,9 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const meters = metersOf(db, row.machine_id);
   const standing = standingOf(input);
   const choices = choicesOf(db, row, input, standing);
+  const shots = shotsOf(db, visitId);
+  const marks = marksOf(db, visitId);
+  const calibrations = planesNow(calibrationsOf(db, visitId));
   return {
     visit,
     machine: rowToMachine(machine),
@@ -110,9 +114,10 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     meters,
     trueHours: trueHours(visit.meter, meters),
     scope: input.scope,
-    shots: shotsOf(db, visitId),
-    marks: marksOf(db, visitId),
-    calibrations: calibrationsOf(db, visitId),
+    shots,
+    marks,
+    calibrations,
+    sizes: sizesNow({ marks, shots, calibrations, findings: input.findings }),
     findings: input.findings,
     links: input.links,
     proofs: input.proofs,

@@ -138,6 +138,7 @@ export function scenarioSource(file: string, visit = 0): ReportSource {
     shots: [],
     marks: [],
     calibrations: [],
+    sizes: [],
     findings: chosen.findings,
     links: chosen.links,
     proofs: chosen.proofs,

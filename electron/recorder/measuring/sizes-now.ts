@@ -1,0 +1,60 @@
+import { type CalibratedPlane, calibratedPlane } from '../../../shared-lib/measuring/calibrated-plane.ts';
+import { type MarkSize, markSize } from '../../../shared-lib/measuring/mark-size.ts';
+import type { Finding } from '../../../shared-lib/model/finding.ts';
+import type { Calibration, Mark } from '../../../shared-lib/model/mark.ts';
+import type { Shot } from '../../../shared-lib/model/shot.ts';
+
+/** Keeps what was computed for as long as it is asked for: a visit is read after every tap, and its marks seldom change. */
+class Memory<T> {
+  readonly #known = new Map<string, T>();
+  readonly #most: number;
+
+  constructor(most: number) {
+    this.#most = most;
+  }
+
+  get(key: string, compute: () => T): T {
+    const known = this.#known.get(key);
+    if (known !== undefined) {
+      // Asked for last, thrown away last.
+      this.#known.delete(key);
+      this.#known.set(key, known);
+      return known;
+    }
+    const fresh = compute();
+    this.#known.set(key, fresh);
+    const [oldest] = this.#known.keys();
+    if (this.#known.size > this.#most && oldest !== undefined) this.#known.delete(oldest);
+    return fresh;
+  }
+}
+
+const planes = new Memory<CalibratedPlane>(500);
+const sizes = new Memory<{ readonly size: MarkSize | null }>(4000);
+
+export const planesNow = (calibrations: readonly Calibration[]): CalibratedPlane[] =>
+  // A calibration never changes, so its id says it all.
+  calibrations.map((calibration) => planes.get(calibration.id, () => calibratedPlane(calibration)));
+
+interface Measurable {
+  readonly marks: readonly Mark[];
+  readonly shots: readonly Shot[];
+  readonly calibrations: readonly CalibratedPlane[];
+  readonly findings: readonly Finding[];
+}
+
+/** What every mark measures, each in the plane it names. */
+export const sizesNow = ({ marks, shots, calibrations, findings }: Measurable): MarkSize[] => {
+  const photos = new Map(shots.map((shot) => [shot.id, shot]));
+  const planeById = new Map(calibrations.map((plane) => [plane.id, plane]));
+  const placeOf = new Map(findings.map(({ id, locations }) => [id, locations[0]]));
+  return marks.flatMap((mark) => {
+    const photo = photos.get(mark.shotId);
+    if (!photo) return [];
+    const plane = mark.calibrationId === null ? null : (planeById.get(mark.calibrationId) ?? null);
+    const place = mark.findingId === null ? undefined : placeOf.get(mark.findingId);
+    const key = JSON.stringify([mark.id, mark.shape, mark.points, mark.origin, plane?.id, place]);
+    const { size } = sizes.get(key, () => ({ size: markSize(mark, photo, plane, place) }));
+    return size ?? [];
+  });
+};
