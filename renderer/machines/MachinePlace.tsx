@@ -24,9 +24,10 @@ import { newestFirst } from './newest-first.ts';
 import { OpenFindings } from './OpenFindings.tsx';
 import { OpenVisitPanel } from './OpenVisitPanel.tsx';
 import { OwnerPanel } from './OwnerPanel.tsx';
+import { PartsPanel } from './PartsPanel.tsx';
 import { PlatePanel } from './PlatePanel.tsx';
 
-type Sheet = 'plate' | 'owner' | 'layout' | 'meters' | 'visit';
+type Sheet = 'plate' | 'owner' | 'layout' | 'meters' | 'parts' | 'visit';
 
 /** One machine: its plate, its hours, what is open on it, and its visits. */
 export function MachinePlace({ machineId }: { readonly machineId: string }) {
@@ -130,6 +131,9 @@ function Band({ page, newest, onSheet }: BandProps) {
           <Button look="link" onPress={() => onSheet('meters')}>
             Hour meter
           </Button>
+          <Button look="link" onPress={() => onSheet('parts')}>
+            Fitted parts
+          </Button>
         </div>
       </div>
     </div>
@@ -153,6 +157,8 @@ function Sheets({ page, visits, sheet, onClose }: SheetsProps) {
       return <LayoutPanel machineId={page.machine.id} layout={page.layout.layout} onClose={onClose} />;
     case 'meters':
       return <MetersPanel page={page} visits={visits} onClose={onClose} />;
+    case 'parts':
+      return <PartsPanel page={page} visits={visits} onClose={onClose} />;
     case 'visit':
       return <OpenVisitPanel page={page} visits={visits} onClose={onClose} />;
     case null:

@@ -5,6 +5,7 @@ import { cautionsBefore } from '../../shared-lib/readings/cautions-before.ts';
 import { sheetInputOf } from '../../shared-lib/readings/sheet-input.ts';
 import { withFieldUnit } from '../../shared-lib/readings/shop-unit.ts';
 import { computeSheet } from '../../shared-lib/sheets/compute.ts';
+import { hoursAndTrend } from '../../shared-lib/sheets/hours-and-trend/compute.ts';
 import type { Sheet } from '../../shared-lib/sheets/sheet-kind.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
@@ -13,6 +14,7 @@ import { CautionList } from '../cautions/CautionList.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import styles from './FilledSheet.module.css';
 import { FindingOffer } from './FindingOffer.tsx';
+import { GatherSeries } from './GatherSeries.tsx';
 import { Outcome } from './Outcome.tsx';
 import { SheetFields } from './SheetFields.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
@@ -97,6 +99,9 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
       {at !== null && (
         <div className={styles.columns}>
           <div ref={first} className={styles.typed}>
+            {sheet.id === hoursAndTrend.id && reading?.notTakenBecause == null && (
+              <GatherSeries record={record} onFill={(inputs) => draft.send({ inputs })} />
+            )}
             {reading?.notTakenBecause == null && (
               <SheetFields
                 sheet={sheet}

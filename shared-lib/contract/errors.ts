@@ -21,6 +21,7 @@ export const errorCodes = [
   'location-unknown', // details.text, details.reason
   'layout-orphans', // details.places: string[]
   'hours-fall', // details.before, details.now
+  'part-out-before-in', // details.fitted, details.removed: hours
   'has-visits',
   'wrong-point-count', // details.shape, details.fewest, details.most
   'point-outside-photo',

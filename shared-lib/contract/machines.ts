@@ -80,6 +80,11 @@ export const machineOperations = {
   /** A replaced meter ends the one before it; `offsetHours` makes its readings true hours. */
   'meter.add': change<Meter>()(Meter.omit({ id: true })),
   'meter.change': change<Meter>()(Meter.omit({ id: true, machineId: true }).partial().extend({ id })),
+  /** Ends every comparison across it. What stood at the very same place comes out with it. */
   'part.fit': step<FittedPart>()(FittedPart.omit({ id: true, removedVisitId: true, removedHours: true })),
+  /** Puts right what was written down wrongly. */
+  'part.change': step<FittedPart>()(FittedPart.omit({ id: true, machineId: true }).partial().extend({ id })),
+  /** It was never fitted. */
+  'part.strike': step<null>()(z.strictObject({ id })),
   'part.remove': step<FittedPart>()(z.strictObject({ id, visitId: id, hours: z.number().nullable() })),
 };

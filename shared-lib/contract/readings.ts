@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Reading, TypedLimit } from '../model/reading.ts';
 import { Instrument } from '../model/shop.ts';
+import type { ReadingSeries } from '../trends/gather-series.ts';
 import { query, step } from './operation.ts';
 
 const id = z.string();
@@ -24,8 +25,14 @@ const filled = z.strictObject({
 export interface PreviousReading {
   readonly reading: Reading;
   readonly date: string;
-  /** A part was fitted there since: the two are not one thing getting older. */
+  /** A part was fitted there since, or may have been: the two are not one thing getting older. */
   readonly isOfAnotherPart: boolean;
+}
+
+/** What was read more than once on the machine up to a visit, and the hours it had run at the visit before. */
+export interface GatheredSeries {
+  readonly series: readonly ReadingSeries[];
+  readonly before: { readonly date: string; readonly hours: number } | null;
 }
 
 export const readingOperations = {
@@ -46,6 +53,8 @@ export const readingOperations = {
   'reading.previous': query<PreviousReading | null>()(
     z.strictObject({ visitId: id, sheet: z.string(), at: z.string() }),
   ),
+  /** The machine's readings up to this visit, in series against its hours; none runs across a change of part. */
+  'reading.series': query<GatheredSeries>()(z.strictObject({ visitId: id })),
   /** What the machine's limits are, as they were typed before; by the result's name. */
   'limit.remembered': query<Record<string, TypedLimit>>()(z.strictObject({ visitId: id, sheet: z.string() })),
   'limit.remember': step<null>()(

@@ -135,6 +135,13 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `The meter shows less than last time: ${hours(d, 'now')} now, ${hours(d, 'before')} before.`,
     kept: `${typedIsKept} Was the meter changed, was it misread, or is this another machine?`,
   }),
+  'part-out-before-in': (d) => ({
+    happened:
+      d.fitted === undefined
+        ? 'A part cannot come out in a visit before the one it was fitted in.'
+        : `A part cannot come out before it went in: fitted at ${hours(d, 'fitted')}, taken out at ${hours(d, 'removed')}.`,
+    kept: typedIsKept,
+  }),
   'has-visits': fixed('This machine has visits on record, so it stays.', nothingChanged),
   'wrong-point-count': (d) => ({
     happened: `A mark of this shape needs ${pointCount(d)}.`,

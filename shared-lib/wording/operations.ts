@@ -17,6 +17,8 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'meter.add': 'a meter',
   'meter.change': 'the meter',
   'part.fit': 'a part fitted',
+  'part.change': 'a fitted part, changed',
+  'part.strike': 'a fitted part, struck off',
   'part.remove': 'a part taken off',
   'visit.open': 'a visit opened',
   'visit.change': "the visit's particulars",

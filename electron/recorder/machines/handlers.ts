@@ -3,19 +3,11 @@ import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts'
 import { layoutOrphans } from '../../../shared-lib/parts/layout-orphans.ts';
 import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
-import { placeOn } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { visitsOf } from '../visits/queries.ts';
+import { fittedPartHandlers } from './fitted-parts.ts';
 import { floor, machinePage } from './machine-page.ts';
-import {
-  newestLayout,
-  openOwnership,
-  placesOf,
-  rowToFittedPart,
-  rowToLayout,
-  rowToMeter,
-  rowToOwner,
-} from './queries.ts';
+import { newestLayout, openOwnership, placesOf, rowToLayout, rowToMeter, rowToOwner } from './queries.ts';
 
 type OwnerInput = NonNullable<CheckedInputOf<'machine.add'>['owner']>;
 
@@ -157,34 +149,5 @@ export const machineHandlers: Handlers = {
       return rowToMeter(writer.row('meter', id) as never);
     },
   },
-  'part.fit': {
-    change: ({ db, newId }, writer, input) => {
-      const layout = newestLayout(db, input.machineId);
-      if (!layout) throw new AppError('not-found', { record: 'machine', id: input.machineId });
-      writer.about({
-        machineId: input.machineId,
-        ...(input.fittedVisitId === null ? {} : { visitId: input.fittedVisitId }),
-      });
-      const row = {
-        id: newId(),
-        machine_id: input.machineId,
-        path: placeOn(input.path, rowToLayout(layout).layout),
-        kind: input.kind,
-        fitted_visit_id: input.fittedVisitId,
-        fitted_hours: input.fittedHours,
-        removed_visit_id: null,
-        removed_hours: null,
-      };
-      writer.insert('fitted_part', row);
-      return rowToFittedPart(row);
-    },
-  },
-  'part.remove': {
-    change: (_context, writer, { id, visitId, hours }) => {
-      const row = writer.row('fitted_part', id);
-      writer.about({ machineId: String(row.machine_id), visitId });
-      writer.update('fitted_part', id, { removed_visit_id: visitId, removed_hours: hours });
-      return rowToFittedPart(writer.row('fitted_part', id) as never);
-    },
-  },
+  ...fittedPartHandlers,
 };

@@ -15,13 +15,13 @@ import {
   earlierReadings,
   instruments,
   issuedSince,
-  partsFittedSince,
   proofRows,
   readingsOf,
   rememberedLimits,
   rowToInstrument,
   rowToReading,
 } from './queries.ts';
+import { isSamePart, seriesUpTo } from './series.ts';
 
 type Filled = Omit<CheckedInputOf<'reading.change'>, 'id' | 'at'>;
 
@@ -125,13 +125,6 @@ const readingAbout = (context: Context, writer: RecordWriter, id: string) => {
   return { ...around, reading };
 };
 
-/** A part fitted at, above or below a place changes what is measured there. */
-const touches = (part: string, place: string): boolean => {
-  const [of, at] = [part, place].map((text) => text.split('@')[0] ?? '');
-  if (of === undefined || at === undefined) return false;
-  return of === at || at.startsWith(`${of}/`) || of.startsWith(`${at}/`);
-};
-
 export const readingHandlers: Handlers = {
   'reading.record': {
     change: (context, writer, input) => {
@@ -189,10 +182,11 @@ export const readingHandlers: Handlers = {
       const [row] = earlierReadings(context.db, visit, sheetOf(name)?.id ?? name, place);
       if (!row) return null;
       const { date, ...reading } = row;
-      const fitted = partsFittedSince(context.db, visit.machine_id, date, visit.date);
-      return { reading: rowToReading(reading), date, isOfAnotherPart: fitted.some(({ path }) => touches(path, place)) };
+      const isOfAnotherPart = !isSamePart(context.db, visit.machine_id, place, reading.visit_id, visitId);
+      return { reading: rowToReading(reading), date, isOfAnotherPart };
     },
   },
+  'reading.series': { read: ({ db }, { visitId }) => seriesUpTo(db, visitId) },
   'limit.remembered': {
     read: (context, { visitId, sheet }) =>
       rememberedLimits(context.db, visitLayout(context, visitId).visit.machine_id, sheetOf(sheet)?.id ?? sheet),

@@ -110,18 +110,6 @@ export const earlierReadings = (
       .limit(1),
   );
 
-/** Parts fitted in a visit after `since`, up to this visit's day. */
-export const partsFittedSince = (db: ReadableDb, machineId: string, since: string, until: string) =>
-  db.all(
-    build
-      .selectFrom('fitted_part')
-      .innerJoin('visit', 'visit.id', 'fitted_part.fitted_visit_id')
-      .select(['fitted_part.path', 'visit.date as date'])
-      .where('fitted_part.machine_id', '=', machineId)
-      .where('visit.date', '>=', since)
-      .where('visit.date', '<=', until),
-  );
-
 export const rowToInstrument = (row: Tables['instrument']): Instrument => ({
   id: row.id,
   name: row.name,
