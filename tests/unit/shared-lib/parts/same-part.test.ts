@@ -53,6 +53,6 @@ describe('what stands at a place in two stays', () => {
     expect(told({ ...between, path: 'STEER' }, 'spring', 'winter')).toBe('another');
     expect(told({ ...between, path: 'ENG/LNR' }, 'spring', 'winter', 'ENG/LNR.3')).toBe('another');
     expect(told({ ...between, path: 'ENG/LNR.2' }, 'spring', 'winter', 'ENG/LNR.3')).toBe('the same');
-    expect(told({ ...between, path: 'ENG/LNR.3' }, 'spring', 'winter', 'ENG/LNR.3/IN@h=4')).toBe('another');
+    expect(told({ ...between, path: 'ENG/LNR.3' }, 'spring', 'winter', 'ENG/LNR.3/IN@zone=UP')).toBe('another');
   });
 });
