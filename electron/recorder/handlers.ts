@@ -1,4 +1,5 @@
 import { choiceHandlers } from './choices/handlers.ts';
+import { comparisonHandlers } from './comparisons/handlers.ts';
 import type { Handlers } from './context.ts';
 import { findingHandlers } from './findings/handlers.ts';
 import { journalHandlers } from './journal/handlers.ts';
@@ -21,6 +22,7 @@ export const handlers: Handlers = {
   ...photoHandlers,
   ...markHandlers,
   ...measuringHandlers,
+  ...comparisonHandlers,
   ...findingHandlers,
   ...readingHandlers,
   ...suspicionHandlers,

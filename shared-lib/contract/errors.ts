@@ -68,6 +68,11 @@ export const errorCodes = [
   'mark-not-calibrated', // no size but in pixels
   'mark-without-size', // details.measure
   'mark-beyond-horizon', // the calibrated plane does not reach so far
+  'comparison-nothing-in-common', // two photos in which no same spot was found
+  'comparison-too-few-points', // details.fewest, details.given
+  'comparison-points-collinear', // matched points on one line, or on one spot
+  'comparison-points-crossing', // two of the matched points are swapped
+  'comparison-not-earlier', // the other photo is of no earlier visit of this machine
   'annotation-malformed', // details.reason, details.clause
 ] as const;
 export type ErrorCode = (typeof errorCodes)[number];

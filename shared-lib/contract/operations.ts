@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { choiceOperations } from './choices.ts';
+import { comparisonOperations } from './comparisons.ts';
 import { findingOperations } from './findings.ts';
 import { journalOperations } from './journal.ts';
 import { machineOperations } from './machines.ts';
@@ -21,6 +22,7 @@ export const operations = {
   ...shotOperations,
   ...markOperations,
   ...measuringOperations,
+  ...comparisonOperations,
   ...findingOperations,
   ...readingOperations,
   ...choiceOperations,

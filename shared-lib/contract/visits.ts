@@ -8,6 +8,7 @@ import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
 import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
 import type { VisitChoices } from './choices.ts';
+import type { KeptComparison } from './comparisons.ts';
 import { change, query, step } from './operation.ts';
 import type { Standing } from './standing.ts';
 
@@ -33,6 +34,8 @@ export interface VisitRecord {
   readonly standing: Standing;
   /** Absent where nothing was suspected, offered or decided. */
   readonly choices?: VisitChoices;
+  /** Earlier photos laid under this visit's; absent where there are none. */
+  readonly comparisons?: readonly KeptComparison[];
 }
 
 const id = z.string();

@@ -37,6 +37,7 @@ const fixed =
 const typedIsKept = 'What you typed still stands here.';
 const nothingChanged = 'Nothing was changed.';
 const calibrationStays = 'The last good calibration stays.';
+const comparisonStays = 'What was laid over each other before stays.';
 const fileUntouched = 'The file is still where it was, untouched.';
 const recordIsSafe = 'Everything up to your last tap is kept.';
 
@@ -283,6 +284,26 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   'mark-beyond-horizon': fixed(
     'The mark lies where the measured plane runs out of sight, so it has no size there.',
     'The mark stays as drawn.',
+  ),
+  'comparison-nothing-in-common': fixed(
+    'No spot was found that shows in both photos. Set matching points by hand, or take another photo.',
+    comparisonStays,
+  ),
+  'comparison-too-few-points': (d) => ({
+    happened: `At least ${text(d, 'fewest', 'two')} matching points are needed; ${text(d, 'given', 'fewer')} ${d.given === 1 ? 'is' : 'are'} set.`,
+    kept: comparisonStays,
+  }),
+  'comparison-points-collinear': fixed(
+    'The matching points lie on one line or on one spot, so the photos can lean any way. Set points that span an area.',
+    comparisonStays,
+  ),
+  'comparison-points-crossing': fixed(
+    'The matching points go round another way in the two photos: two of them are swapped.',
+    comparisonStays,
+  ),
+  'comparison-not-earlier': fixed(
+    'That photo is of no earlier visit of this machine, so there is nothing to compare it with.',
+    nothingChanged,
   ),
   'annotation-malformed': (d) => ({
     happened: `This is no Web Annotation that can be read: ${text(d, 'reason', 'it does not follow the Recommendation')}.`,

@@ -35,6 +35,8 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'mark.add': 'a mark drawn',
   'mark.change': 'a mark changed',
   'mark.remove': 'a mark removed',
+  'comparison.keep': 'two photos laid over each other',
+  'comparison.remove': 'two photos taken apart',
   'finding.add': 'a finding written',
   'finding.change': 'a finding changed',
   'finding.bin': 'a finding put in the bin',

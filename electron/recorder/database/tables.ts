@@ -293,6 +293,7 @@ export interface Tables {
     visit_id: string | null;
     finding_id: string | null;
   };
+  comparison: { id: string; shot_id: string; earlier_shot_id: string; pairs: string };
   journal: {
     seq: number;
     step_id: string;

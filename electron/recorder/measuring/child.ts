@@ -13,6 +13,7 @@ import {
   MeasuringRefusal,
 } from './job.ts';
 import { greyOf, readUprightPixels } from './pixels.ts';
+import { softened } from './softened.ts';
 import { writeStraight } from './straighten.ts';
 
 /** Opens photos and measures in them away from the recorder, so that no photo and no long calculation holds up a save. */
@@ -50,7 +51,8 @@ const register = async (job: Extract<MeasuringJob, { kind: 'register' }>): Promi
 };
 
 const straighten = async (job: Extract<MeasuringJob, { kind: 'straighten' }>): Promise<MeasuringAnswer> => {
-  await writeStraight(await readUprightPixels(job.path), job, job.toPhoto, job.outPath);
+  const { source, toSource } = await softened(await readUprightPixels(job.path), job.toPhoto, job);
+  await writeStraight(source, job, toSource, job.outPath);
   return { kind: 'straighten' };
 };
 

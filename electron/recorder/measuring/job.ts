@@ -9,7 +9,7 @@ export type MeasuringJob =
   | { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest }
   /** How the photo `path` lies under the photo `laterPath`. */
   | { readonly kind: 'register'; readonly path: string; readonly laterPath: string }
-  /** A calibrated face seen square on, written as a JPEG. */
+  /** A photo as seen from another side (a calibrated face square on, an earlier photo as today's camera stood), as a JPEG. */
   | {
       readonly kind: 'straighten';
       readonly path: string;

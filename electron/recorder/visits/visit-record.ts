@@ -5,6 +5,7 @@ import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
 import { visitChoices } from '../choices/visit-choices.ts';
+import { keptComparisons } from '../comparisons/then-and-now.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
@@ -106,6 +107,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const shots = shotsOf(db, visitId);
   const marks = marksOf(db, visitId);
   const calibrations = planesNow(calibrationsOf(db, visitId));
+  const comparisons = keptComparisons(db, visitId, standingOfVisit);
   return {
     visit,
     machine: rowToMachine(machine),
@@ -126,5 +128,6 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ),
     standing,
     ...(saysAnything(choices) ? { choices } : {}),
+    ...(comparisons.length > 0 ? { comparisons } : {}),
   };
 };

@@ -1,0 +1,100 @@
+import type { Measurement } from '../calibration/measure.ts';
+import type { Mark, ShapeName } from '../model/mark.ts';
+import { type Growth, growthBetween, sayGrowth } from './growth.ts';
+
+/** What is missing before two sizes can be compared. */
+export type GrowthGap =
+  | 'no-mark-then'
+  | 'no-mark-now'
+  | 'no-scale-then'
+  | 'no-scale-now'
+  /** A length beside an area. */
+  | 'not-alike'
+  /** A part was fitted there since. */
+  | 'other-part';
+
+/** One photo's side of it. */
+export interface GrowthSide {
+  readonly marks: readonly Mark[];
+  /** In the plane that the mark names; null where it names none, or has no size there. */
+  readonly sizeOf: (mark: Mark) => Measurement | null;
+  /** True hours of the machine at that visit. */
+  readonly hours: number | null;
+}
+
+export interface FindingGrowth {
+  /** Today's finding, and the one it goes on with. */
+  readonly findingId: string;
+  readonly earlierFindingId: string;
+  readonly markId: string | null;
+  readonly earlierMarkId: string | null;
+  readonly sizeThen: Measurement | null;
+  readonly sizeNow: Measurement | null;
+  readonly hoursThen: number | null;
+  readonly hoursNow: number | null;
+  readonly growth: Growth | null;
+  readonly missing: readonly GrowthGap[];
+  /** What became of it, or what is missing, for people. */
+  readonly words: string;
+}
+
+export type Compared = Pick<
+  FindingGrowth,
+  'markId' | 'earlierMarkId' | 'sizeThen' | 'sizeNow' | 'hoursThen' | 'hoursNow' | 'growth' | 'missing' | 'words'
+>;
+
+const hasSize = (shape: ShapeName): boolean => shape !== 'point' && shape !== 'arrow';
+const isArea = (shape: ShapeName): boolean => shape === 'area';
+
+/** A mark of then and a mark of now of one kind: first today's that was taken over from it, then the first alike. */
+function pairOfMarks(then: readonly Mark[], now: readonly Mark[]): { before?: Mark; after?: Mark; isAlike: boolean } {
+  const [befores, afters] = [then, now].map((marks) => marks.filter(({ shape }) => hasSize(shape)));
+  for (const after of afters ?? []) {
+    const { origin } = after;
+    const before = befores?.find(({ id }) => origin.by === 'carried' && origin.fromMarkId === id);
+    if (before && isArea(before.shape) === isArea(after.shape)) return { before, after, isAlike: true };
+  }
+  for (const before of befores ?? []) {
+    const after = afters?.find(({ shape }) => isArea(shape) === isArea(before.shape));
+    if (after) return { before, after, isAlike: true };
+  }
+  const [before, after] = [befores?.[0], afters?.[0]];
+  return { ...(before ? { before } : {}), ...(after ? { after } : {}), isAlike: !before || !after };
+}
+
+/** What became of a finding between two photos of it. Where the sizes can't be compared it says what is missing. */
+export function growthOfFinding(
+  then: GrowthSide,
+  now: GrowthSide,
+  { isOtherPart }: { isOtherPart: boolean },
+): Compared {
+  const { before, after, isAlike } = pairOfMarks(then.marks, now.marks);
+  const sizeThen = before ? then.sizeOf(before) : null;
+  const sizeNow = after ? now.sizeOf(after) : null;
+  const missing: GrowthGap[] = [
+    ...(isOtherPart ? (['other-part'] as const) : []),
+    ...(before ? [] : (['no-mark-then'] as const)),
+    ...(after ? [] : (['no-mark-now'] as const)),
+    ...(isAlike ? [] : (['not-alike'] as const)),
+    ...(before && !sizeThen ? (['no-scale-then'] as const) : []),
+    ...(after && !sizeNow ? (['no-scale-now'] as const) : []),
+  ];
+  const side = { markId: after?.id ?? null, earlierMarkId: before?.id ?? null, sizeThen, sizeNow };
+  const hours = { hoursThen: then.hours, hoursNow: now.hours };
+  if (missing.length > 0 || !sizeThen || !sizeNow)
+    return { ...side, ...hours, growth: null, missing, words: missing.map((gap) => gapWords[gap]).join(' ') };
+  const growth = growthBetween(
+    { value: sizeThen.value, expanded: sizeThen.expanded ?? Number.NaN, hours: then.hours },
+    { value: sizeNow.value, expanded: sizeNow.expanded ?? Number.NaN, hours: now.hours },
+  );
+  return { ...side, ...hours, growth, missing, words: sayGrowth(growth, sizeNow.unit) };
+}
+
+export const gapWords: Readonly<Record<GrowthGap, string>> = {
+  'no-mark-then': 'Nothing of this finding is marked on the earlier photo.',
+  'no-mark-now': "Nothing of this finding is marked on today's photo.",
+  'no-scale-then': "The earlier photo's mark has no scale: calibrate that photo, and the mark with it.",
+  'no-scale-now': "Today's mark has no scale: calibrate this photo, and the mark with it.",
+  'not-alike': 'A length and an area cannot be compared.',
+  'other-part': 'A part was fitted there since, so this is not the same one grown older.',
+};
