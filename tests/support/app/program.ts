@@ -46,7 +46,7 @@ export class Program {
       env: environment(settings),
     });
     try {
-      const page = await app.firstWindow();
+      const page = await app.firstWindow({ timeout: 90_000 });
       const recorderPid = await until('the recorder is started', () => recorderOf(app.process().pid));
       const program = new Program(app, page, dataFolder, recorderPid);
       program.#listenForErrors();
