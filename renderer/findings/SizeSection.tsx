@@ -3,6 +3,7 @@ import type { Quantity } from '../../shared-lib/model/quantity.ts';
 import { quantityKind } from '../../shared-lib/quantities/dictionary.ts';
 import { showQuantity } from '../../shared-lib/quantities/show-quantity.ts';
 import { useAppState } from '../app/app-state.ts';
+import { MarkSizes } from '../measuring/MarkSizes.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import styles from './FindingCard.module.css';
@@ -20,11 +21,14 @@ const origins: readonly { value: Origin; words: string }[] = [
 const leakWays = ['drops counted', 'caught and measured', 'estimated'] as const;
 
 /** How big: the quantities that belong to the kind. Typed as it is read; kept as typed. */
-export function SizeSection({ finding, edit }: SectionProps) {
+export function SizeSection({ record, finding, edit }: SectionProps) {
   const { shop } = useAppState();
   const defect = defectOf(finding.defect);
   const ids = [...new Set([...(defect?.quantities ?? []), ...Object.keys(finding.quantities)])];
-  if (ids.length === 0) return null;
+  const isMeasured = record.marks.some(
+    ({ id, findingId }) => findingId === finding.id && record.sizes.some(({ markId }) => markId === id),
+  );
+  if (ids.length === 0 && !isMeasured) return null;
   const quantities = Object.values(finding.quantities);
   const origin = quantities[0]?.origin ?? null;
   const leak = finding.quantities.leak;
@@ -37,6 +41,11 @@ export function SizeSection({ finding, edit }: SectionProps) {
   return (
     <section className={styles.section} aria-label="How big">
       <h3 className={styles.heading}>How big</h3>
+      <MarkSizes
+        record={record}
+        finding={finding}
+        onUse={(quantity, fromMark, measure) => edit({ quantities: { [quantity]: { fromMark, measure } } })}
+      />
       {ids.map((id) => {
         const kind = quantityKind(id);
         const quantity = finding.quantities[id];

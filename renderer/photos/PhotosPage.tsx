@@ -4,12 +4,23 @@ import { defectOf } from '../../shared-lib/defects/index.ts';
 import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
 import type { Shot } from '../../shared-lib/model/shot.ts';
 import { wordsOf } from '../api/client.ts';
+import { useAppState } from '../app/app-state.ts';
 import { go, replacePlace } from '../app/place.ts';
 import { FindingPane } from '../findings/FindingPane.tsx';
+import { referenceName, sizeLabels } from '../measuring/labels.ts';
+import { ScaleLine } from '../measuring/ScaleLine.tsx';
+import { ScalePane } from '../measuring/ScalePane.tsx';
+import type { ScaleWay } from '../measuring/scale-draft.ts';
+import { toolOfWay } from '../measuring/scale-on-stage.ts';
+import { changeOnPhoto, labelsOnStraight, marksOnStraight } from '../measuring/straight.ts';
+import { useScale } from '../measuring/use-scale.ts';
+import { useStraight } from '../measuring/use-straight.ts';
 import { FilmStrip } from '../stage/FilmStrip.tsx';
 import { PhotoStage } from '../stage/PhotoStage.tsx';
 import { ToolRail } from '../stage/ToolRail.tsx';
 import type { ToolName } from '../stage/tools/index.ts';
+import type { MarkChange } from '../stage/tools/machine.ts';
+import { stageWords } from '../stage/words.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import styles from './PhotosPage.module.css';
@@ -49,10 +60,17 @@ interface StageProps {
 }
 
 function Stage({ record, shots, shot, findingId }: StageProps) {
+  const { shop } = useAppState();
   const visitId = record.visit.id;
   const [tool, setTool] = useState<ToolName>('pick');
   const [picked, setPicked] = useState<string | null>(null);
-  const marks = useMemo(() => record.marks.filter((mark) => mark.shotId === shot.id), [record.marks, shot.id]);
+  const [isScaling, setScaling] = useState(false);
+  const [straightId, setStraightId] = useState<string | null>(null);
+  const scale = useScale(record, shot, isScaling);
+  const planes = useMemo(() => record.calibrations.filter(({ shotId }) => shotId === shot.id), [record, shot.id]);
+  const straightPlane = isScaling ? null : (planes.find(({ id }) => id === straightId) ?? null);
+  const { straight, isMaking, error: straightError } = useStraight(straightPlane);
+  const photoMarks = useMemo(() => record.marks.filter((mark) => mark.shotId === shot.id), [record.marks, shot.id]);
   const tags = useMemo(() => tagsOf(record), [record]);
   const sources = useMemo(() => photoSources(shot), [shot]);
   const films = useMemo(
@@ -65,6 +83,16 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
       })),
     [shots],
   );
+  const marks = useMemo(() => {
+    if (isScaling) return scale.marks;
+    return straight ? marksOnStraight(photoMarks, straight.mapping) : photoMarks;
+  }, [isScaling, scale.marks, straight, photoMarks]);
+  const labels = useMemo(() => {
+    if (isScaling) return scale.labels;
+    const size = sizeLabels(record, picked, shop.units);
+    return straight ? labelsOnStraight(size, straight.mapping) : size;
+  }, [isScaling, scale.labels, record, picked, shop.units, straight]);
+
   const at = { name: 'visit', visitId, page: 'photos' } as const;
   const showShot = (id: string) => {
     setPicked(null);
@@ -74,8 +102,24 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
     go({ ...at, shotId: shot.id, ...(id === undefined ? {} : { findingId: id }) });
   const pick = (markId: string | null) => {
     setPicked(markId);
-    const belongsTo = marks.find(({ id }) => id === markId)?.findingId;
+    const belongsTo = photoMarks.find(({ id }) => id === markId)?.findingId;
     if (belongsTo) openFinding(belongsTo);
+  };
+  const takeScale = (way: ScaleWay = scale.draft.way) => {
+    setPicked(null);
+    setScaling(true);
+    scale.setDraft((now) => ({ ...now, way }));
+    setTool(way === 'known-length' && scale.draft.points[way].length === 2 ? 'pick' : toolOfWay[way]);
+  };
+  const leaveScale = (next: ToolName = 'pick') => {
+    setPicked(null);
+    setScaling(false);
+    setTool(next);
+  };
+  /** While the scale is set, picking and its own tool work on it; any other tool means a mark again. */
+  const takeTool = (next: ToolName) => {
+    if (isScaling && next !== 'pick' && next !== toolOfWay[scale.draft.way]) leaveScale(next);
+    else setTool(next);
   };
   const changes = useMarkChanges({
     record,
@@ -88,34 +132,68 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
     },
     onGone: () => setPicked(null),
   });
+  const commit = (change: MarkChange, pointPx: number): unknown => {
+    if (isScaling) {
+      scale.commit(change, pointPx);
+      if (scale.draft.way === 'known-length' && change.type === 'add') setTool('pick');
+      if (change.type === 'remove') setPicked(null);
+      return undefined;
+    }
+    if (!straight) return changes.commit(change, pointPx);
+    const onPhoto = changeOnPhoto(change, straight.mapping);
+    return onPhoto ? changes.commit(onPhoto, pointPx * straight.mapping.photoPx) : Promise.reject(new Error('out of sight'));
+  };
   const finding = record.findings.find(({ id }) => id === findingId);
+  const error = changes.error ?? straightError;
+  const busyText = changes.isTracing ? stageWords.tracing : isMaking ? 'Straightening the face' : undefined;
   return (
     <div className={styles.panes}>
-      <ToolRail tool={tool} onToolChange={setTool} />
+      <ToolRail
+        tool={isScaling ? null : tool}
+        onToolChange={takeTool}
+        isScaling={isScaling}
+        onScale={() => (isScaling ? leaveScale() : takeScale())}
+      />
       <div className={styles.stage}>
         <PhotoStage
-          shot={shot}
-          sources={sources}
+          shot={straight?.shot ?? shot}
+          sources={straight?.sources ?? sources}
           marks={marks}
-          tags={tags}
+          tags={isScaling ? noTags : tags}
+          labels={labels}
           tool={tool}
-          onToolChange={setTool}
+          onToolChange={takeTool}
           picked={picked}
           onPick={pick}
-          onCommit={changes.commit}
-          label={`Photo ${shot.sequence}${shot.caption === '' ? '' : `: ${shot.caption}`}`}
+          onCommit={commit}
+          busyText={busyText}
+          label={`Photo ${shot.sequence}${straight ? `, ${straight.plane.plane} straightened` : ''}${shot.caption === '' ? '' : `: ${shot.caption}`}`}
+          {...(isScaling ? { nameOf: referenceName } : {})}
         />
-        {changes.error !== null && (
+        {error !== null && (
           <div className={styles.error}>
-            <ErrorNote {...wordsOf(changes.error)} />
+            <ErrorNote {...wordsOf(error)} />
           </div>
         )}
         <FilmStrip shots={films} picked={shot.id} onPick={showShot}>
-          <ShotCaption shot={shot} layout={record.layout.layout} />
+          <ShotCaption shot={shot} layout={record.layout.layout} />{' '}
+          <ScaleLine planes={planes} straight={straightPlane?.id ?? null} onStraight={setStraightId} />
         </FilmStrip>
       </div>
-      {finding === undefined ? (
-        <ShotPane record={record} shot={shot} onMarkWith={setTool} onFinding={openFinding} />
+      {isScaling ? (
+        <ScalePane
+          record={record}
+          shot={shot}
+          scale={scale}
+          onWay={takeScale}
+          onStraight={(id) => {
+            leaveScale();
+            setStraightId(id);
+          }}
+          onClose={() => leaveScale()}
+        />
+      ) : finding === undefined ? (
+        <ShotPane record={record} shot={shot} onMarkWith={setTool} onScale={() => takeScale()} onFinding={openFinding} />
       ) : (
         <FindingPane
           record={record}
@@ -128,6 +206,8 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
     </div>
   );
 }
+
+const noTags: ReadonlyMap<string, Tag> = new Map();
 
 /** What each finding's stamped tag shows on this visit's photos. */
 function tagsOf(record: VisitRecord): ReadonlyMap<string, Tag> {

@@ -18,11 +18,12 @@ interface ShotPaneProps {
   readonly record: VisitRecord;
   readonly shot: Shot;
   readonly onMarkWith: (tool: ToolName) => void;
+  readonly onScale: () => void;
   readonly onFinding: (findingId: string) => void;
 }
 
 /** The photo on the stage while no finding is in hand: what it shows, and what was found on it. */
-export function ShotPane({ record, shot, onMarkWith, onFinding }: ShotPaneProps) {
+export function ShotPane({ record, shot, onMarkWith, onScale, onFinding }: ShotPaneProps) {
   const change = useChange('shot.change');
   const bin = useChange('shot.bin');
   const visit = useChange('visit.change');
@@ -83,8 +84,9 @@ export function ShotPane({ record, shot, onMarkWith, onFinding }: ShotPaneProps)
         </ul>
       )}
       <div className={styles.row}>
-        <Button onPress={() => onMarkWith('path')}>Mark a crack</Button>
+        <Button onPress={() => onMarkWith('trace')}>Trace a crack</Button>
         <Button onPress={() => onMarkWith('area')}>Mark an area</Button>
+        <Button onPress={onScale}>Set the scale</Button>
       </div>
       <dl className={styles.facts}>
         <dt>Taken</dt>

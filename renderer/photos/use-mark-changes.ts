@@ -20,14 +20,22 @@ interface MarkChanges {
  */
 export function useMarkChanges({ record, shot, findingId, onMark, onGone }: MarkChanges) {
   const [error, setError] = useState<unknown>(null);
+  const [isTracing, setTracing] = useState(false);
 
-  const add = async (change: Extract<MarkChange, { type: 'add' }>): Promise<void> => {
-    const mark = await call('mark.add', {
-      shotId: shot.id,
-      shape: change.shape,
-      points: change.points,
-      findingId: findingId ?? null,
-    });
+  const traced = async <T>(work: Promise<T>): Promise<T> => {
+    setTracing(true);
+    return await work.finally(() => setTracing(false));
+  };
+
+  const drawn = (change: Extract<MarkChange, { type: 'add' | 'trace' }>, pointPx: number): Promise<Mark> => {
+    const on = { shotId: shot.id, points: change.points, findingId: findingId ?? null };
+    if (change.type === 'add') return call('mark.add', { ...on, shape: change.shape, origin: { by: 'hand', pointPx } });
+    const { scribble } = change;
+    return traced(call('mark.trace', { ...on, pointPx, ...(scribble ? { scribble } : {}) }));
+  };
+
+  const add = async (change: Extract<MarkChange, { type: 'add' | 'trace' }>, pointPx: number): Promise<void> => {
+    const mark = await drawn(change, pointPx);
     if (findingId !== undefined) {
       onMark(mark);
       return;
@@ -40,8 +48,16 @@ export function useMarkChanges({ record, shot, findingId, onMark, onGone }: Mark
     onMark({ ...mark, findingId: finding.id });
   };
 
-  const write = async (change: MarkChange): Promise<void> => {
-    if (change.type === 'add') return add(change);
+  const retrace = async ({ markId, points }: Extract<MarkChange, { type: 'retrace' }>, pointPx: number) => {
+    const before = record.marks.find(({ id }) => id === markId)?.origin;
+    // The ends keep the sureness they were set with: a way point only leads.
+    const set = before?.by === 'traced' ? Number(before.parameters.pointPx) : Number.NaN;
+    await traced(call('mark.retrace', { id: markId, points, pointPx: set > 0 ? set : pointPx }));
+  };
+
+  const write = async (change: MarkChange, pointPx: number): Promise<void> => {
+    if (change.type === 'add' || change.type === 'trace') return add(change, pointPx);
+    if (change.type === 'retrace') return retrace(change, pointPx);
     if (change.type === 'remove') {
       await call('mark.remove', { id: change.markId });
       onGone();
@@ -49,20 +65,24 @@ export function useMarkChanges({ record, shot, findingId, onMark, onGone }: Mark
     }
     await call('mark.change', {
       id: change.markId,
-      ...(change.points ? { points: change.points } : {}),
+      ...(change.points ? { points: change.points, ...originNow(change.markId, pointPx) } : {}),
       ...(change.tagAt ? { tagAt: change.tagAt } : {}),
     });
   };
 
-  const commit = async (change: MarkChange): Promise<void> => {
+  /** A hand that moves its own points sets them anew at this zoom. */
+  const originNow = (markId: string, pointPx: number): { origin?: Mark['origin'] } =>
+    record.marks.find(({ id }) => id === markId)?.origin.by === 'hand' ? { origin: { by: 'hand', pointPx } } : {};
+
+  const commit = async (change: MarkChange, pointPx: number): Promise<void> => {
     setError(null);
     try {
-      await write(change);
+      await write(change, pointPx);
     } catch (thrown) {
       setError(thrown);
       // The stage takes the drawn change off again.
       throw thrown;
     }
   };
-  return { commit, error };
+  return { commit, error, isTracing };
 }

@@ -9,7 +9,7 @@ import { PhotoPieces, type PhotoSources } from './photo/photo-pieces.ts';
 import { StageCanvas } from './StageCanvas.tsx';
 import { StageStatus } from './StageStatus.tsx';
 import { StageController } from './stage-controller.ts';
-import type { StageScene } from './stage-scene.ts';
+import type { StageLabel, StageScene } from './stage-scene.ts';
 import type { ToolName } from './tools/index.ts';
 import type { MarkChange } from './tools/machine.ts';
 import { useStageInput } from './use-stage-input.ts';
@@ -26,11 +26,13 @@ export interface PhotoStageProps {
   readonly picked: string | null;
   readonly onPick: (markId: string | null) => void;
   /** One gesture, one change, one step of undo. A promise that fails takes the drawn change off the stage again. */
-  readonly onCommit: (change: MarkChange) => unknown;
+  readonly onCommit: (change: MarkChange, pointPx: number) => unknown;
+  /** Words at spots of the photo: a size beside its mark, the number of a set point. */
+  readonly labels?: readonly StageLabel[] | undefined;
   /** Where to look from when the shot opens, or when another view is handed in; null fits the photo. */
   readonly view?: View | null;
   readonly onViewChange?: (view: View) => void;
-  readonly busyText?: string;
+  readonly busyText?: string | undefined;
   /** What the photo shows, for those who cannot see it. */
   readonly label?: string;
   readonly nameOf?: (mark: Mark) => string;
@@ -48,6 +50,7 @@ export function PhotoStage(props: PhotoStageProps) {
     onToolChange: props.onToolChange,
     onPick: props.onPick,
     onCommit: props.onCommit,
+    labels: props.labels,
     onViewChange: props.onViewChange,
   };
   const [controller] = useState(() => new StageController(scene));

@@ -7,16 +7,24 @@ import { useLetterKeys } from './use-letter-keys.ts';
 import { stageWords } from './words.ts';
 
 interface ToolRailProps {
-  readonly tool: ToolName;
+  /** Null while something else is in hand. */
+  readonly tool: ToolName | null;
   readonly onToolChange: (tool: ToolName) => void;
+  /** The scale of the photo is being set: its own button is the one in hand. */
+  readonly isScaling: boolean;
+  readonly onScale: () => void;
 }
 
+const scaleKey = 'C';
+const scaleIcon: Tool['icon'] = { lines: 'M3 21 21 3l8 8-18 18zM8 16l4 4M12.500 11.500l3 3M17 7l4 4' };
+
 /** The tools within a thumb's reach: icon, word and key. The one in hand is painted. */
-export function ToolRail({ tool, onToolChange }: ToolRailProps) {
+export function ToolRail({ tool, onToolChange, isScaling, onScale }: ToolRailProps) {
   useLetterKeys((letter) => {
     const meant = tools.find(({ key }) => key === letter);
     if (meant) onToolChange(meant.name);
-    return meant !== undefined;
+    if (letter === scaleKey) onScale();
+    return meant !== undefined || letter === scaleKey;
   });
   return (
     <div className={styles.rail} role="toolbar" aria-orientation="vertical" aria-label={stageWords.tools}>
@@ -35,6 +43,18 @@ export function ToolRail({ tool, onToolChange }: ToolRailProps) {
           <KeyCap of={each.key} />
         </button>
       ))}
+      <button
+        type="button"
+        className={classNames(styles.tool, isScaling && painted.painted)}
+        aria-pressed={isScaling}
+        aria-keyshortcuts={scaleKey}
+        title={stageWords.scaleHint}
+        onClick={onScale}
+      >
+        <ToolIcon icon={scaleIcon} />
+        <span>{stageWords.scale}</span>
+        <KeyCap of={scaleKey} />
+      </button>
     </div>
   );
 }

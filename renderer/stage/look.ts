@@ -6,6 +6,7 @@ export interface Look {
   readonly plateInk: string;
   readonly backdrop: string;
   readonly tagFont: string;
+  readonly labelFont: string;
   /** Widths of the three strokes in CSS pixels; a picked mark's white line is wider, and the others grow with it. */
   readonly widths: { readonly edge: number; readonly halo: number; readonly line: number; readonly picked: number };
   /** How much larger than drawn the tags stand: as much as all type grows in the bench size. */
@@ -27,6 +28,7 @@ export function readLook(element: Element): Look {
     plateInk: token('--mark-edge'),
     backdrop: token('--stage'),
     tagFont: token('--cond'),
+    labelFont: token('--semi'),
     widths: {
       edge: pixels('--mark-edge-w'),
       halo: pixels('--mark-halo-w'),

@@ -15,7 +15,7 @@ import { type NavigationEvent, type NavigationState, navigate, still } from './n
 import { tagBoxesOnPhoto } from './overlay/tag-place-now.ts';
 import { draftOfChange, withPending } from './pending.ts';
 import type { PhotoPieces } from './photo/photo-pieces.ts';
-import { type StageScene, type StageSnapshot, sameMarks, sameTags } from './stage-scene.ts';
+import { type StageScene, type StageSnapshot, sameLabels, sameMarks, sameTags } from './stage-scene.ts';
 import { StillPictureMaker, stillServes } from './still/still-picture-maker.ts';
 import { toolNamed } from './tools/index.ts';
 import type { Effect, MarkChange, PointerKind, Session, StageEvent, ToolView } from './tools/machine.ts';
@@ -28,6 +28,8 @@ const lackingAtMostMs = 350;
 /** A commit that never comes back as a mark is not shown for longer than this. */
 const pendingAtMostMs = 4000;
 const crossHairMarginPx = 70;
+/** Standard uncertainty of a point set by hand, in screen pixels; never finer than a pixel of the photo. Common practice, no source. */
+const handPx = 1;
 
 /** Joins tools, navigation, photo and picture of the marks. Knows neither React nor any raw event. */
 export class StageController {
@@ -65,6 +67,7 @@ export class StageController {
       isDrawn: false,
       spoken: '',
       photoChanges: 0,
+      labels: scene.labels ?? [],
     };
   }
 
@@ -80,11 +83,16 @@ export class StageController {
     const before = this.scene;
     this.scene = scene;
     if (scene.tool !== before.tool) this.startTool();
+    this.setLabels(scene);
     if (this.pendingMarks && !sameMarks(scene.marks, this.pendingMarks)) this.dropPending();
     if (!sameMarks(scene.marks, before.marks) || !sameTags(scene.tags, before.tags) || scene.picked !== before.picked) {
       this.redrawMarks();
       this.refreshDraft();
     }
+  }
+
+  private setLabels({ labels = [] }: StageScene): void {
+    if (!sameLabels(labels, this.snapshot.labels)) this.set({ labels });
   }
 
   /** A canvas does not wait for its typeface: everything is drawn again once it is there. */
@@ -119,7 +127,7 @@ export class StageController {
     this.isLoupeHeld = false;
     this.dropPending();
     this.navigation = still;
-    this.set({ crossHair: null, spoken: '' });
+    this.set({ crossHair: null, spoken: '', labels: scene.labels ?? [] });
     this.startTool();
     this.toldView = null;
     this.lookFrom(view ?? fitView(scene.photo, this.snapshot.size));
@@ -282,9 +290,9 @@ export class StageController {
       this.set({ pending: shown });
       this.pendingTimer = setTimeout(() => this.dropPending(), pendingAtMostMs);
     }
-    const words = { add: '', change: stageWords.changed, remove: stageWords.removed }[change.type];
-    this.set({ spoken: change.type === 'add' ? stageWords.added(change.shape) : words });
-    Promise.resolve(this.scene.onCommit(change)).catch(() => this.dropPending());
+    this.set({ spoken: spokenOf(change) });
+    const pointPx = Math.max(1, handPx / this.snapshot.view.scale);
+    Promise.resolve(this.scene.onCommit(change, pointPx)).catch(() => this.dropPending());
   }
 
   private dropPending(): void {
@@ -352,5 +360,19 @@ export class StageController {
   private set(part: Partial<StageSnapshot>): void {
     this.snapshot = { ...this.snapshot, ...part };
     for (const listener of this.listeners) listener();
+  }
+}
+
+function spokenOf(change: MarkChange): string {
+  switch (change.type) {
+    case 'add':
+      return stageWords.added(change.shape);
+    case 'change':
+      return stageWords.changed;
+    case 'remove':
+      return stageWords.removed;
+    case 'trace':
+    case 'retrace':
+      return stageWords.traced;
   }
 }

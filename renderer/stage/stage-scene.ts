@@ -7,6 +7,13 @@ import type { StillPicture } from './still/still-marks.ts';
 import type { ToolName } from './tools/index.ts';
 import type { Draft, MarkChange } from './tools/machine.ts';
 
+/** Words at a spot of the photo, on a dark band; their size stays the same at any zoom. */
+export interface StageLabel {
+  readonly id: string;
+  readonly at: ImagePoint;
+  readonly text: string;
+}
+
 /** What the screen around the stage says and is told. */
 export interface StageScene {
   readonly photo: Size;
@@ -16,7 +23,9 @@ export interface StageScene {
   readonly picked: string | null;
   readonly onToolChange: (tool: ToolName) => void;
   readonly onPick: (markId: string | null) => void;
-  readonly onCommit: (change: MarkChange) => unknown;
+  /** `pointPx`: how surely the hand set a point at this zoom, px of the photo. */
+  readonly onCommit: (change: MarkChange, pointPx: number) => unknown;
+  readonly labels?: readonly StageLabel[] | undefined;
   readonly onViewChange?: ((view: View) => void) | undefined;
 }
 
@@ -37,6 +46,18 @@ export interface StageSnapshot {
   readonly isDrawn: boolean;
   readonly spoken: string;
   readonly photoChanges: number;
+  readonly labels: readonly StageLabel[];
+}
+
+export function sameLabels(a: readonly StageLabel[], b: readonly StageLabel[]): boolean {
+  return (
+    a === b ||
+    (a.length === b.length &&
+      a.every((label, index) => {
+        const other = b[index];
+        return other?.id === label.id && other.text === label.text && other.at.x === label.at.x && other.at.y === label.at.y;
+      }))
+  );
 }
 
 /** A screen may hand in a new list of the same marks at every turn; that is no reason to draw them all again. */

@@ -44,12 +44,11 @@ export function calibrationWords(
 export function fitWords({
   residualsPx,
   rmsPx,
-  reference,
-}: Pick<CalibratedPlane, 'residualsPx' | 'rmsPx' | 'reference'>): string {
+  way,
+}: Pick<CalibratedPlane, 'residualsPx' | 'rmsPx'> & { readonly way: CalibrationInput['method'] }): string {
   if (rmsPx === null) return '';
+  if (way === 'known-points' && residualsPx.length === 4) return 'Four points always fit; a fifth would check them.';
   const worst = Math.max(...residualsPx);
-  const isExact = reference.method === 'known-points' && residualsPx.length === 4;
-  if (isExact) return 'Four points always fit: a fifth would check them.';
   return `The points fit to ${rmsPx.toFixed(1)} px; the worst, point ${residualsPx.indexOf(worst) + 1}, is ${worst.toFixed(1)} px off.`;
 }
 

@@ -12,6 +12,8 @@ import { middleFromPx } from '../tools/pick/grips.ts';
 interface HandlesProps {
   readonly shape: ShapeName;
   readonly points: readonly ImagePoint[];
+  /** The points lead a trace: no straight edges run between them. */
+  readonly isTrace?: boolean;
   readonly activeVertex: number | null;
   readonly view: View;
   readonly look: Look;
@@ -23,13 +25,13 @@ const spotRadius = 1.2;
 const apartPx = 12;
 
 /** Rings on the true points of the picked mark, open in the middle so that the metal under them can be seen. */
-export function Handles({ shape, points, activeVertex, view, look }: HandlesProps) {
+export function Handles({ shape, points, isTrace = false, activeVertex, view, look }: HandlesProps) {
   return (
     <Shape
       listening={false}
       sceneFunc={({ _context: context }) => {
         const vertices = onScreen(points, view);
-        for (const edge of edgesOf(shape, vertices)) {
+        for (const edge of isTrace ? [] : edgesOf(shape, vertices)) {
           if (distance(edge.from, edge.to) >= middleFromPx) ring(context, middleOf(edge), middleRadius, look, 1.5);
         }
         let shown: XY | null = null;

@@ -10,6 +10,7 @@ import type { StageController } from '../stage-controller.ts';
 import { CrossHair } from './CrossHair.tsx';
 import { Handles } from './Handles.tsx';
 import { type InHand, isQuiet, marksInHand, tagPlaceInHand } from './in-hand.ts';
+import { Labels } from './Labels.tsx';
 import { Loupe } from './Loupe.tsx';
 
 interface OverlayProps {
@@ -28,7 +29,7 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
     if (picked !== null || !isQuiet(quiet.current, now, marks)) quiet.current = now;
     return quiet.current;
   });
-  const { look, view, draft, pending, crossHair, loupeAt, activeVertex, size } = snapshot;
+  const { look, view, draft, pending, crossHair, loupeAt, activeVertex, size, labels } = snapshot;
   if (!look) return null;
   const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));
   const shown = marksInHand(snapshot, marks, tagOf, picked);
@@ -38,7 +39,17 @@ export function Overlay({ controller, marks, tags, picked }: OverlayProps) {
       {shown.map((mark) => (
         <MarkInHand key={mark.key} mark={mark} view={view} look={look} place={tagPlaceInHand(mark, snapshot, look)} />
       ))}
-      {held && <Handles shape={held.shape} points={held.points} activeVertex={activeVertex} view={view} look={look} />}
+      {held && (
+        <Handles
+          shape={held.shape}
+          points={held.handles}
+          isTrace={held.handles !== held.points}
+          activeVertex={activeVertex}
+          view={view}
+          look={look}
+        />
+      )}
+      <Labels labels={labels} view={view} size={size} look={look} />
       {crossHair && <CrossHair at={toScreen(view, crossHair)} look={look} />}
       {loupeAt && (
         <Loupe at={loupeAt} pieces={controller.pieces} draft={draft ?? pending} view={view} size={size} look={look} />
@@ -59,7 +70,7 @@ function MarkInHand({ mark, view, look, place }: MarkInHandProps) {
   const style = { look, state: mark.tag?.state ?? null, isPicked: mark.isPicked };
   return (
     <>
-      <Shape points={mark.points} view={view} style={style} />
+      <Shape points={mark.points} view={view} style={style} unsure={mark.unsure} />
       {mark.tag && place && <TagOnPhoto tag={mark.tag} place={place} look={look} isPicked={mark.isPicked} />}
     </>
   );

@@ -1,4 +1,5 @@
-import { outlines } from '../../../shared-lib/geometry/outlines/index.ts';
+import { outlines, unsureOf } from '../../../shared-lib/geometry/outlines/index.ts';
+import type { Stretches } from '../../../shared-lib/geometry/outlines/outline.ts';
 import { placeTags, type TagPlace } from '../../../shared-lib/geometry/tag-placement.ts';
 import type { Tag } from '../../../shared-lib/geometry/tag-plate.ts';
 import { toScreen } from '../../../shared-lib/geometry/viewport.ts';
@@ -8,6 +9,7 @@ import { onScreen } from '../shapes/shape-props.ts';
 import { tagSize } from '../shapes/tag/draw-tag.ts';
 import type { StageSnapshot } from '../stage-scene.ts';
 import type { Draft } from '../tools/machine.ts';
+import { handlesOf } from '../tools/pick/way.ts';
 import { tagPlaceNow } from './tag-place-now.ts';
 
 /** A mark as the overlay draws it: where the hand has it now. */
@@ -16,6 +18,9 @@ export interface InHand {
   readonly id: string;
   readonly shape: Mark['shape'];
   readonly points: readonly ImagePoint[];
+  /** Rings that a hand can take: the points themselves, or the way points of a trace. */
+  readonly handles: readonly ImagePoint[];
+  readonly unsure: Stretches;
   readonly tagAt: ImagePoint | null;
   readonly tag: Tag | null;
   readonly isPicked: boolean;
@@ -40,6 +45,8 @@ export function marksInHand(
   const still = (mark: Mark, isPicked: boolean): InHand => ({
     key: mark.id,
     ...mark,
+    handles: handlesOf(mark),
+    unsure: unsureOf(mark),
     tag: tagOf(mark),
     isPicked,
     isChanging: false,
@@ -65,7 +72,7 @@ export function isQuiet(before: StageSnapshot, now: StageSnapshot, marks: readon
     draft === null && pending === null && crossHair === null && loupeAt === null;
   if (!isEmpty(before) || !isEmpty(now) || before.look !== now.look) return false;
   const { picture } = now;
-  return picture !== null && picture.scene.picked === null && marks.every((mark) => picture.drawn.has(mark));
+  return now.labels.length === 0 && before.labels.length === 0 && picture !== null && picture.scene.picked === null && marks.every((mark) => picture.drawn.has(mark));
 }
 
 function changed(draft: Draft, index: number, marks: readonly Mark[], tagOf: (mark: Mark) => Tag | null): InHand {
@@ -75,6 +82,8 @@ function changed(draft: Draft, index: number, marks: readonly Mark[], tagOf: (ma
     id: draft.markId ?? '',
     shape: draft.shape,
     points: draft.points,
+    handles: draft.handles ?? draft.points,
+    unsure: [],
     tagAt: draft.tagAt ?? mark?.tagAt ?? null,
     tag: mark ? tagOf(mark) : null,
     isPicked: true,

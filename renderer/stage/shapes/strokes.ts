@@ -13,6 +13,7 @@ export interface MarkStyle {
 /** Nothing was found: the white line is hollow, this much of it dark. */
 const hollowShare = 0.5;
 const edgeAlpha = 0.8;
+const dotsApartPx = 13;
 
 const dashes: Partial<Record<FindingState, readonly number[]>> = {
   suspected: [11, 7],
@@ -26,7 +27,9 @@ const dashes: Partial<Record<FindingState, readonly number[]>> = {
 export function drawStrokes(context: Paint, strokes: readonly Stroke[], style: MarkStyle): void {
   const { widths } = style.look;
   const wider = style.isPicked ? widths.picked - widths.line : 0;
-  const path = pathOf(strokes);
+  const unsure = strokes.filter(({ isUnsure }) => isUnsure);
+  if (unsure.length > 0) drawDots(context, pathOf(unsure), style);
+  const path = pathOf(unsure.length > 0 ? strokes.filter(({ isUnsure }) => !isUnsure) : strokes);
   const dash = style.state ? dashes[style.state] : undefined;
   context.save();
   context.setLineDash(dash ? [...dash] : []);
@@ -36,6 +39,18 @@ export function drawStrokes(context: Paint, strokes: readonly Stroke[], style: M
   strokeWith(context, path, style.look.halo, widths.halo + wider, 1);
   strokeWith(context, path, style.look.line, widths.line + wider, 1);
   if (style.state === 'none-found') strokeWith(context, path, style.look.edge, (widths.line + wider) * hollowShare, 1);
+  context.restore();
+}
+
+/** A line of dots: the tracer is not sure that the crack runs here. */
+function drawDots(context: Paint, path: Path2D, { look, isPicked }: MarkStyle): void {
+  const wider = isPicked ? look.widths.picked - look.widths.line : 0;
+  context.save();
+  context.setLineDash([0, dotsApartPx]);
+  context.lineCap = 'round';
+  strokeWith(context, path, look.edge, look.widths.edge + wider, edgeAlpha);
+  strokeWith(context, path, look.halo, look.widths.halo + wider, 1);
+  strokeWith(context, path, look.line, look.widths.line + wider, 1);
   context.restore();
 }
 

@@ -1,4 +1,4 @@
-import { outlines } from '../../../shared-lib/geometry/outlines/index.ts';
+import { outlineOf, unsureOf } from '../../../shared-lib/geometry/outlines/index.ts';
 import type { Stroke } from '../../../shared-lib/geometry/outlines/outline.ts';
 import { boundingBox, boxesMeet, grownBox } from '../../../shared-lib/geometry/plane.ts';
 import type { Box, Size } from '../../../shared-lib/geometry/spaces.ts';
@@ -56,7 +56,7 @@ export function* drawStillPicture(scene: StillScene, stamps: PlateStamps): Gener
     const points = mark.points.map((point) => toScreen(scene.view, point));
     const box = boundingBox(points);
     if (!box || !boxesMeet(grownBox(box, reachPx), cover)) continue;
-    drawables.push({ mark, tag: scene.tagOf(mark), strokes: outlines[mark.shape](points) });
+    drawables.push({ mark, tag: scene.tagOf(mark), strokes: outlineOf(mark.shape, points, unsureOf(mark)) });
     if (drawables.length % 32 === 0) yield;
   }
   yield;

@@ -7,8 +7,9 @@ import { pathMachine } from './path/machine.ts';
 import { pickMachine } from './pick/machine.ts';
 import { pointMachine } from './point/machine.ts';
 import { spanMachine } from './span/machine.ts';
+import { traceMachine } from './trace/machine.ts';
 
-export type ToolName = 'pick' | ShapeName;
+export type ToolName = 'pick' | ShapeName | 'trace';
 
 export interface Tool {
   readonly name: ToolName;
@@ -56,6 +57,14 @@ export const tools: readonly Tool[] = [
     hint: 'Tap along the crack; tap the last point twice, or Enter, to end. Or draw it in one pull.',
     icon: { lines: 'M5 26 13 14l6 6L27 6' },
     start: () => startSession(pathMachine),
+  },
+  {
+    name: 'trace',
+    word: 'Trace',
+    key: 'T',
+    hint: 'Tap where the crack begins and where it ends, or run roughly along it; the line between is followed.',
+    icon: { lines: 'M4 25c3-2 3-6 6-7s4 2 6-1 1-6 5-7 4-1 7-5', dot: 'M1.5 26a3 3 0 1 0 6 0a3 3 0 1 0-6 0zM25 5a3 3 0 1 0 6 0a3 3 0 1 0-6 0z' },
+    start: () => startSession(traceMachine),
   },
   {
     name: 'area',

@@ -26,7 +26,11 @@ export type StageEvent =
 export type MarkChange =
   | { readonly type: 'add'; readonly shape: ShapeName; readonly points: ImagePoint[] }
   | { readonly type: 'change'; readonly markId: string; readonly points?: ImagePoint[]; readonly tagAt?: ImagePoint }
-  | { readonly type: 'remove'; readonly markId: string };
+  | { readonly type: 'remove'; readonly markId: string }
+  /** Two ends, or a rough line: the recorder follows the crack between them. */
+  | { readonly type: 'trace'; readonly points: ImagePoint[]; readonly scribble?: ImagePoint[] }
+  /** `points`: start, way points, end. */
+  | { readonly type: 'retrace'; readonly markId: string; readonly points: ImagePoint[] };
 
 export type Effect =
   | { readonly type: 'commit'; readonly change: MarkChange }
@@ -51,6 +55,8 @@ export interface ToolView {
 export interface Draft {
   readonly shape: ShapeName;
   readonly points: readonly ImagePoint[];
+  /** Where rings are drawn instead of on every point: the way points of a trace. */
+  readonly handles?: readonly ImagePoint[];
   /** The mark that is being changed; null for a new one. */
   readonly markId: string | null;
   /** Set while the tag itself is being moved. */

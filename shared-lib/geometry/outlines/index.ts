@@ -1,8 +1,9 @@
-import type { ShapeName } from '../../model/mark.ts';
+import type { Mark, ShapeName } from '../../model/mark.ts';
+import type { XY } from '../spaces.ts';
 import { areaOutline } from './area.ts';
 import { arrowOutline } from './arrow.ts';
-import { besideOutline } from './beside.ts';
-import type { OutlineOf } from './outline.ts';
+import { besideOutline, tracedOutline } from './beside.ts';
+import type { OutlineOf, Stretches, Stroke } from './outline.ts';
 import { pointOutline } from './point.ts';
 import { spanOutline } from './span.ts';
 
@@ -14,3 +15,16 @@ export const outlines: Record<ShapeName, OutlineOf> = {
   arrow: arrowOutline,
   span: spanOutline,
 };
+
+const sure: Stretches = [];
+
+/** Where the tracer guessed; nothing for a mark drawn by hand. */
+export function unsureOf({ origin, points }: Pick<Mark, 'origin' | 'points'>): Stretches {
+  if (origin.by !== 'traced' || !origin.reading) return sure;
+  return origin.reading.unsure.filter(([from, to]) => from < to && to < points.length);
+}
+
+/** A mark's drawing, doubtful stretches apart. */
+export function outlineOf(shape: ShapeName, points: readonly XY[], unsure: Stretches): readonly Stroke[] {
+  return shape === 'path' && unsure.length > 0 ? tracedOutline(points, unsure) : outlines[shape](points);
+}

@@ -4,7 +4,12 @@ import type { XY } from '../spaces.ts';
 export interface Stroke {
   readonly points: readonly XY[];
   readonly closed: boolean;
+  /** A stretch where a tracer guessed its way. */
+  readonly isUnsure?: boolean;
 }
+
+/** Stretches of a chain, from point to point by index. */
+export type Stretches = readonly (readonly [from: number, to: number])[];
 
 /**
  * How a shape is drawn round, beside or at its points. Takes the points in the space that is drawn in (screen pixels,

@@ -9,8 +9,10 @@ import {
   withVertex,
   withVertexAt,
 } from '../../../../shared-lib/geometry/vertices.ts';
+import { withWayPoint } from '../../../../shared-lib/measuring/traced-mark.ts';
 import type { ImagePoint, Mark } from '../../../../shared-lib/model/mark.ts';
 import { distancePx, type PointerKind, reachPx, recorded, type ToolView } from '../machine.ts';
+import { handlesOf, isLed } from './way.ts';
 
 /** What of a mark a hand has hold of. */
 export type Grip =
@@ -18,6 +20,8 @@ export type Grip =
   /** The middle of an edge: pulling it makes a new point there. */
   | { readonly kind: 'middle'; readonly edgeIndex: number }
   | { readonly kind: 'body' }
+  /** The line of a trace: pulling it leads the trace through where it is let go. */
+  | { readonly kind: 'way' }
   | { readonly kind: 'tag'; readonly centre: ImagePoint };
 
 /** Edges shorter than this on screen have no middle to pull: it would lie under the points. */
@@ -25,9 +29,11 @@ export const middleFromPx = 44;
 
 /** The grip of the picked mark that the hand is on. */
 export function gripAt(mark: Mark, at: ImagePoint, by: PointerKind, view: ToolView): Grip | null {
-  const near = nearestVertex(mark.points, at);
-  const vertex = near && mark.points[near.index];
+  const handles = handlesOf(mark);
+  const near = nearestVertex(handles, at);
+  const vertex = near && handles[near.index];
   if (near && vertex && distancePx(vertex, at, view) <= reachPx[by]) return { kind: 'vertex', index: near.index };
+  if (isLed(mark)) return hitMarks([mark], at, view.view, reachPx[by])?.on === 'outline' ? { kind: 'way' } : null;
   const edge = edgesOf(mark.shape, mark.points).find(
     (candidate) =>
       distancePx(candidate.from, candidate.to, view) >= middleFromPx &&
@@ -62,8 +68,20 @@ export function pulled(mark: Mark, grip: Grip, from: ImagePoint, to: ImagePoint,
       return recorded(movedBy(mark.points, shift.dx, shift.dy), photo);
     }
     case 'tag':
+    case 'way':
       return null;
   }
+}
+
+/** The way points of a trace once the hand has gone from `from` to `to`; null for what does not lead it. */
+export function led(mark: Mark, grip: Grip, from: ImagePoint, to: ImagePoint, photo: Size): ImagePoint[] | null {
+  const way = handlesOf(mark);
+  if (!isLed(mark)) return null;
+  if (grip.kind === 'way') return recorded(withWayPoint(mark.points, way, to, from), photo);
+  const vertex = grip.kind === 'vertex' ? way[grip.index] : undefined;
+  if (grip.kind !== 'vertex' || !vertex) return null;
+  const moved = { x: vertex.x + to.x - from.x, y: vertex.y + to.y - from.y };
+  return recorded(withVertexAt(way, grip.index, moved), photo);
 }
 
 /** A mark moved as a whole keeps its form, so it stops where its first point would leave the photo. */

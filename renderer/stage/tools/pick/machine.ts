@@ -13,7 +13,8 @@ import {
   stay,
   type ToolView,
 } from '../machine.ts';
-import { type Grip, gripAt, pulled, tagAt } from './grips.ts';
+import { type Grip, gripAt, led, pulled, tagAt } from './grips.ts';
+import { bentTo, handlesOf, isLed } from './way.ts';
 
 export type PickState =
   /** `vertex`: the point of the picked mark that was clicked last; Delete takes it. */
@@ -88,6 +89,16 @@ export const pickMachine: Machine<PickState> = {
     if (state.name !== 'moving' && state.name !== 'carrying') return null;
     const mark = markOf(state.markId, view);
     if (!mark) return null;
+    const way = led(mark, state.grip, state.from, state.to, view.photo);
+    if (way)
+      return {
+        shape: mark.shape,
+        points: bentTo(mark.points, way),
+        handles: way,
+        markId: mark.id,
+        tagAt: null,
+        focus: state.to,
+      };
     const points = pulled(mark, state.grip, state.from, state.to, view.photo);
     return {
       shape: mark.shape,
@@ -138,6 +149,8 @@ function pickIfNew(markId: string | null, { picked }: ToolView): Effect[] {
 function putDown(state: PickState & { name: 'moving' | 'carrying' }, at: ImagePoint, view: ToolView): Step<PickState> {
   const mark = markOf(state.markId, view);
   if (!mark || distancePx(state.from, at, view) === 0) return stay(idle);
+  const way = led(mark, state.grip, state.from, at, view.photo);
+  if (way) return stay<PickState>(idle, lead(mark.id, way));
   const points = pulled(mark, state.grip, state.from, at, view.photo);
   const vertex = state.grip.kind === 'vertex' ? state.grip.index : null;
   if (points) return stay<PickState>({ name: 'idle', vertex }, change(mark.id, points));
@@ -150,20 +163,33 @@ function change(markId: string, points: ImagePoint[]): Effect {
   return { type: 'commit', change: { type: 'change', markId, points } };
 }
 
+function lead(markId: string, points: ImagePoint[]): Effect {
+  return { type: 'commit', change: { type: 'retrace', markId, points } };
+}
+
 function shifted(centre: ImagePoint, from: ImagePoint, to: ImagePoint): ImagePoint {
   return { x: centre.x + to.x - from.x, y: centre.y + to.y - from.y };
 }
 
 function takeVertex(vertex: number, view: ToolView): Step<PickState> {
   const picked = markOf(view.picked, view);
+  if (picked && isLed(picked)) return stay(idle, ...withoutWayPoint(picked, vertex));
   if (!picked || vertex >= picked.points.length || !canLoseVertex(picked.shape, picked.points)) return stay(idle);
   return stay(idle, change(picked.id, withoutVertex(picked.points, vertex)));
+}
+
+/** A trace keeps its two ends. */
+function withoutWayPoint(mark: Mark, index: number): Effect[] {
+  const way = [...handlesOf(mark)];
+  return index > 0 && index < way.length - 1 ? [lead(mark.id, withoutVertex(way, index))] : [];
 }
 
 function remove(vertex: number | null, view: ToolView): Step<PickState> {
   const picked = markOf(view.picked, view);
   if (!picked) return stay(idle);
-  if (vertex !== null && canLoseVertex(picked.shape, picked.points)) return takeVertex(vertex, view);
+  const isBetween = vertex !== null && vertex > 0 && vertex < handlesOf(picked).length - 1;
+  if (vertex !== null && (isLed(picked) ? isBetween : canLoseVertex(picked.shape, picked.points)))
+    return takeVertex(vertex, view);
   return stay(idle, { type: 'commit', change: { type: 'remove', markId: picked.id } }, { type: 'pick', markId: null });
 }
 
@@ -177,7 +203,8 @@ function cycleMarks(by: 1 | -1, view: ToolView): Step<PickState> {
 }
 
 function cycleVertices(vertex: number | null, by: 1 | -1, view: ToolView): Step<PickState> {
-  const points = markOf(view.picked, view)?.points ?? [];
+  const picked = markOf(view.picked, view);
+  const points = picked ? handlesOf(picked) : [];
   if (points.length === 0) return stay(idle);
   const next = vertex === null ? (by > 0 ? 0 : points.length - 1) : (vertex + by + points.length) % points.length;
   const at = points[next];

@@ -26,7 +26,7 @@ export function StagePage() {
   return (
     <div className="bench">
       <div className="rail">
-        <ToolRail tool={tool} onToolChange={setTool} />
+        <ToolRail tool={tool} onToolChange={setTool} isScaling={false} onScale={() => {}} />
       </div>
       <PhotoStage
         shot={{ id: 'shot', digest: '0'.repeat(64), ...scene.photo }}
