@@ -93,8 +93,8 @@ function OneMark({ record, finding, mark, size, onUse }: OneMarkProps) {
       {size.refused !== null && <p className={styles.warning}>{errorSentence(size.refused).happened}</p>}
       {doubts.length > 0 && (
         <p className={styles.warning}>
-          Not sure of the way: {doubts.map(doubtWords).join('; ')}. Look at the dotted stretch, and drag its line where it
-          is wrong.
+          Not sure of the way: {doubts.map(doubtWords).join('; ')}. Look at the dotted stretch, and drag its line where
+          it is wrong.
         </p>
       )}
       <PlaneOfMark record={record} mark={mark} />

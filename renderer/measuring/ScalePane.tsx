@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import { fitWords } from '../../shared-lib/measuring/words.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { fitWords } from '../../shared-lib/measuring/words.ts';
 import type { Shot } from '../../shared-lib/model/shot.ts';
 import { unitFor } from '../../shared-lib/quantities/show-quantity.ts';
 import { wordsOf } from '../api/client.ts';

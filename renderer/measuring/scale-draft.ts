@@ -64,7 +64,8 @@ const missing = (words: string): ReadyScale => ({ reference: null, missing: word
 export function readyScale(draft: ScaleDraft, plane: string, units: UnitSystem): ReadyScale {
   const set = draft.points[draft.way];
   const toleranceMm = draft.tolerance.trim() === '' ? 0 : millimetresOf(draft.tolerance, units);
-  if (toleranceMm === null || toleranceMm < 0) return missing('Type how far the size can be off as a length, or leave it empty.');
+  if (toleranceMm === null || toleranceMm < 0)
+    return missing('Type how far the size can be off as a length, or leave it empty.');
   // Clicks of different sureness count as alike sure: their root mean square.
   const clickingPx = Math.sqrt(set.reduce((sum, { pointPx }) => sum + pointPx ** 2, 0) / Math.max(1, set.length)) || 1;
   const common = { plane, toleranceMm, clickingPx };
@@ -80,7 +81,10 @@ export function readyScale(draft: ScaleDraft, plane: string, units: UnitSystem):
       if (set.length < 5) return missing(`Set five or more points round the rim: ${set.length} set.`);
       const diameterMm = millimetresOf(draft.diameter, units);
       if (diameterMm === null) return missing('Type how wide the circle is.');
-      return { reference: { method: 'known-circle', rim: set.map(({ at }) => at), diameterMm, ...common }, missing: null };
+      return {
+        reference: { method: 'known-circle', rim: set.map(({ at }) => at), diameterMm, ...common },
+        missing: null,
+      };
     }
     case 'known-points':
       return readyPoints(draft, common, units);
@@ -139,9 +143,17 @@ export function draftOfPlane({ plane, component, reference }: CalibratedPlane): 
   };
   switch (reference.method) {
     case 'known-length':
-      return { ...draft, length: typedMm(reference.lengthMm), points: { ...draft.points, 'known-length': set(reference.ends) } };
+      return {
+        ...draft,
+        length: typedMm(reference.lengthMm),
+        points: { ...draft.points, 'known-length': set(reference.ends) },
+      };
     case 'known-circle':
-      return { ...draft, diameter: typedMm(reference.diameterMm), points: { ...draft.points, 'known-circle': set(reference.rim) } };
+      return {
+        ...draft,
+        diameter: typedMm(reference.diameterMm),
+        points: { ...draft.points, 'known-circle': set(reference.rim) },
+      };
     case 'known-points':
       return {
         ...draft,

@@ -32,14 +32,26 @@ const markAt = (shotId: string, id: string, shape: ShapeName, points: Mark['poin
 export function marksOfDraft({ way, points }: ScaleDraft, shotId: string): Mark[] {
   const set = points[way];
   if (way === 'known-length')
-    return set.length === 2 ? [markAt(shotId, 'reference', 'span', set.map(({ at }) => at))] : [];
+    return set.length === 2
+      ? [
+          markAt(
+            shotId,
+            'reference',
+            'span',
+            set.map(({ at }) => at),
+          ),
+        ]
+      : [];
   const single = set.map(({ at }, index) => markAt(shotId, `reference ${index}`, 'point', [at]));
   if (way === 'known-points') return single;
   const rim = set.length >= 5 ? fitEllipse(set.map(({ at }) => at)) : null;
   if (!rim) return single;
   const { centre, semiMajor, semiMinor, angle } = rim;
   const outline = Array.from({ length: rimPoints }, (_, k) => {
-    const [u, v] = [semiMajor * Math.cos((2 * Math.PI * k) / rimPoints), semiMinor * Math.sin((2 * Math.PI * k) / rimPoints)];
+    const [u, v] = [
+      semiMajor * Math.cos((2 * Math.PI * k) / rimPoints),
+      semiMinor * Math.sin((2 * Math.PI * k) / rimPoints),
+    ];
     return {
       x: centre.x + u * Math.cos(angle) - v * Math.sin(angle),
       y: centre.y + u * Math.sin(angle) + v * Math.cos(angle),

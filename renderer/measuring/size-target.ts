@@ -22,7 +22,9 @@ const kindOf: Readonly<Record<MarkSize['size']['what'], { unit: string; liked: r
 /** The quantity of a finding's kind that a measure answers: the kind's own first, else the plain one. */
 function quantityFor(what: MarkSize['size']['what'], measure: Measure, mark: Mark, finding: Finding): string {
   const { unit, liked } = kindOf[what];
-  const own = (defectOf(finding.defect)?.quantities ?? []).filter((id) => quantityKind(id)?.unit === unit);
+  const own: readonly string[] = (defectOf(finding.defect)?.quantities ?? []).filter(
+    (id) => quantityKind(id)?.unit === unit,
+  );
   if (measure === 'width') return own.find((id) => id === 'opening' || id === 'width') ?? 'width';
   const wanted = mark.shape === 'span' && own.includes('width') ? ['width'] : liked;
   return wanted.find((id) => own.includes(id)) ?? own[0] ?? liked[0] ?? 'length';

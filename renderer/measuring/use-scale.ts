@@ -9,7 +9,14 @@ import { emptyScale, type Reference, readyScale, type ScaleDraft } from './scale
 import { draftAfter, labelsOfDraft, marksOfDraft } from './scale-on-stage.ts';
 
 /** Never sent: the question is asked only once there is a reference. */
-const nothingYet: Reference = { method: 'known-length', ends: [{ x: 0, y: 0 }, { x: 0, y: 0 }], lengthMm: 0 };
+const nothingYet: Reference = {
+  method: 'known-length',
+  ends: [
+    { x: 0, y: 0 },
+    { x: 0, y: 0 },
+  ],
+  lengthMm: 0,
+};
 
 /** The scale being set on the photo on the stage. Each photo keeps its own draft while the page stands. */
 export function useScale(record: VisitRecord, shot: Shot, isOpen: boolean) {

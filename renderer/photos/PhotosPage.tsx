@@ -141,7 +141,9 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
     }
     if (!straight) return changes.commit(change, pointPx);
     const onPhoto = changeOnPhoto(change, straight.mapping);
-    return onPhoto ? changes.commit(onPhoto, pointPx * straight.mapping.photoPx) : Promise.reject(new Error('out of sight'));
+    return onPhoto
+      ? changes.commit(onPhoto, pointPx * straight.mapping.photoPx)
+      : Promise.reject(new Error('out of sight'));
   };
   const finding = record.findings.find(({ id }) => id === findingId);
   const error = changes.error ?? straightError;
@@ -193,7 +195,13 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
           onClose={() => leaveScale()}
         />
       ) : finding === undefined ? (
-        <ShotPane record={record} shot={shot} onMarkWith={setTool} onScale={() => takeScale()} onFinding={openFinding} />
+        <ShotPane
+          record={record}
+          shot={shot}
+          onMarkWith={setTool}
+          onScale={() => takeScale()}
+          onFinding={openFinding}
+        />
       ) : (
         <FindingPane
           record={record}

@@ -30,9 +30,7 @@ function draftOf(
 /** The marks as they will be once the pending change is in: the next gesture builds on it. */
 export function withPending(marks: readonly Mark[], pending: Draft | null): readonly Mark[] {
   if (!pending || pending.markId === null) return marks;
-  return marks.map((mark) =>
-    mark.id === pending.markId ? changedMark(mark, pending) : mark,
-  );
+  return marks.map((mark) => (mark.id === pending.markId ? changedMark(mark, pending) : mark));
 }
 
 function changedMark(mark: Mark, { points, handles, tagAt }: Draft): Mark {

@@ -55,7 +55,9 @@ export function sameLabels(a: readonly StageLabel[], b: readonly StageLabel[]): 
     (a.length === b.length &&
       a.every((label, index) => {
         const other = b[index];
-        return other?.id === label.id && other.text === label.text && other.at.x === label.at.x && other.at.y === label.at.y;
+        return (
+          other?.id === label.id && other.text === label.text && other.at.x === label.at.x && other.at.y === label.at.y
+        );
       }))
   );
 }

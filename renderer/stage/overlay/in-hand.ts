@@ -72,7 +72,13 @@ export function isQuiet(before: StageSnapshot, now: StageSnapshot, marks: readon
     draft === null && pending === null && crossHair === null && loupeAt === null;
   if (!isEmpty(before) || !isEmpty(now) || before.look !== now.look) return false;
   const { picture } = now;
-  return now.labels.length === 0 && before.labels.length === 0 && picture !== null && picture.scene.picked === null && marks.every((mark) => picture.drawn.has(mark));
+  return (
+    now.labels.length === 0 &&
+    before.labels.length === 0 &&
+    picture !== null &&
+    picture.scene.picked === null &&
+    marks.every((mark) => picture.drawn.has(mark))
+  );
 }
 
 function changed(draft: Draft, index: number, marks: readonly Mark[], tagOf: (mark: Mark) => Tag | null): InHand {

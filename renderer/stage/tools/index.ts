@@ -63,7 +63,10 @@ export const tools: readonly Tool[] = [
     word: 'Trace',
     key: 'T',
     hint: 'Tap where the crack begins and where it ends, or run roughly along it; the line between is followed.',
-    icon: { lines: 'M4 25c3-2 3-6 6-7s4 2 6-1 1-6 5-7 4-1 7-5', dot: 'M1.5 26a3 3 0 1 0 6 0a3 3 0 1 0-6 0zM25 5a3 3 0 1 0 6 0a3 3 0 1 0-6 0z' },
+    icon: {
+      lines: 'M4 25c3-2 3-6 6-7s4 2 6-1 1-6 5-7 4-1 7-5',
+      dot: 'M1.5 26a3 3 0 1 0 6 0a3 3 0 1 0-6 0zM25 5a3 3 0 1 0 6 0a3 3 0 1 0-6 0z',
+    },
     start: () => startSession(traceMachine),
   },
   {

@@ -18,14 +18,19 @@ export function isLed(mark: Mark): boolean {
  * lies near a led point runs straight to it, the rest stays.
  */
 export function bentTo(path: readonly ImagePoint[], way: readonly ImagePoint[]): ImagePoint[] {
-  const length = path.reduce((sum, point, index) => sum + (index === 0 ? 0 : distance(path[index - 1] ?? point, point)), 0);
+  const length = path.reduce(
+    (sum, point, index) => sum + (index === 0 ? 0 : distance(path[index - 1] ?? point, point)),
+    0,
+  );
   const places = way.map((point, index) => ({
     point,
     at: index === 0 ? 0 : index === way.length - 1 ? length : placeOnPath(path, point),
     off: offPath(path, point),
   }));
   const isBent = ({ at }: { at: number }) =>
-    places.some((led) => led.off > 3 && Math.abs(at - led.at) < Math.max(led.off, length / (2 * way.length)));
+    places.some(
+      (led) => at === led.at || (led.off > 3 && Math.abs(at - led.at) < Math.max(led.off, length / (2 * way.length))),
+    );
   let walked = 0;
   const stations = path.map((point, index) => {
     const before = path[index - 1];

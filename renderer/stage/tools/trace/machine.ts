@@ -23,9 +23,7 @@ export const traceMachine: Machine<TraceState> = {
     switch (event.type) {
       case 'down':
         return stay<TraceState>(
-          state.name === 'waiting'
-            ? { ...state, name: 'ending', to: event.at }
-            : { name: 'pressing', from: event.at },
+          state.name === 'waiting' ? { ...state, name: 'ending', to: event.at } : { name: 'pressing', from: event.at },
         );
       case 'move':
         if (state.name === 'pressing') {
@@ -35,14 +33,15 @@ export const traceMachine: Machine<TraceState> = {
         if (state.name === 'scribbling') return stay<TraceState>({ ...state, trail: [...state.trail, event.at] });
         return stay<TraceState>(state.name === 'idle' ? state : { ...state, to: event.at });
       case 'up':
-        if (state.name === 'pressing')
-          return stay<TraceState>({ name: 'waiting', from: state.from, to: event.at });
+        if (state.name === 'pressing') return stay<TraceState>({ name: 'waiting', from: state.from, to: event.at });
         if (state.name === 'ending') return follow(state, event.at, view);
         return state.name === 'scribbling' ? along([...state.trail, event.at], view) : stay(state);
       case 'finish':
         return state.name === 'waiting' ? follow(state, state.to, view) : stay(state);
       case 'abort':
-        return stay<TraceState>(state.name === 'ending' ? { ...state, name: 'waiting' } : state.name === 'waiting' ? state : idle);
+        return stay<TraceState>(
+          state.name === 'ending' ? { ...state, name: 'waiting' } : state.name === 'waiting' ? state : idle,
+        );
       case 'back':
       case 'cancel':
         return stay(idle);
@@ -60,11 +59,7 @@ export const traceMachine: Machine<TraceState> = {
 };
 
 /** Both taps on one spot are a slip of the hand, no crack. */
-function follow(
-  state: TraceState & { name: 'waiting' | 'ending' },
-  to: ImagePoint,
-  view: ToolView,
-): Step<TraceState> {
+function follow(state: TraceState & { name: 'waiting' | 'ending' }, to: ImagePoint, view: ToolView): Step<TraceState> {
   if (distancePx(state.from, to, view) < shakePx.mouse) return stay<TraceState>({ ...state, name: 'waiting', to });
   return stay(idle, { type: 'commit', change: { type: 'trace', points: recorded([state.from, to], view.photo) } });
 }

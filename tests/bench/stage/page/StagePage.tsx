@@ -64,6 +64,10 @@ let added = 0;
 
 function changed(marks: readonly Mark[], change: MarkChange): readonly Mark[] {
   switch (change.type) {
+    // Nothing follows a line here: no recorder stands behind this page.
+    case 'trace':
+    case 'retrace':
+      return marks;
     case 'add':
       added += 1;
       return [
