@@ -9,6 +9,7 @@ import { measuringHandlers } from './measuring/handlers.ts';
 import { photoHandlers } from './photos/handlers.ts';
 import { readingHandlers } from './readings/handlers.ts';
 import { reportHandlers } from './reports/handlers.ts';
+import { returnHandlers } from './returning/handlers.ts';
 import { scenarioHandlers } from './scenario/handlers.ts';
 import { shopHandlers } from './shop/handlers.ts';
 import { suspicionHandlers } from './suspicions/handlers.ts';
@@ -27,6 +28,7 @@ export const handlers: Handlers = {
   ...readingHandlers,
   ...suspicionHandlers,
   ...choiceHandlers,
+  ...returnHandlers,
   ...reportHandlers,
   ...journalHandlers,
   ...scenarioHandlers,

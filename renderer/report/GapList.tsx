@@ -45,6 +45,7 @@ function placeOf({ visit, machine }: VisitRecord, { at }: ReportGap): Place {
       return { name: 'setup' };
     case 'visit':
     case 'scope':
+    case 'before':
       return { ...page, page: 'page' };
   }
 }

@@ -1,61 +1,73 @@
-import { wordsOf } from '../api/client.ts';
-import { useAnswer, useChange } from '../api/queries.ts';
-import { go } from '../app/place.ts';
-import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
-import { Button } from '../ui/Button.tsx';
-import { ErrorNote } from '../ui/ErrorNote.tsx';
+import type { OldFinding } from '../../shared-lib/contract/returning.ts';
+import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { dateWords, hoursWords } from '../ui/words.ts';
 import styles from './BeforeSection.module.css';
+import { OldFindingLine } from './OldFindingLine.tsx';
 
 interface BeforeSectionProps {
-  readonly visitId: string;
+  readonly record: VisitRecord;
   readonly onFinding: (findingId: string) => void;
 }
 
-/** What the visit before left open, each with its old photo: taken up by one press, under the number it has for life. */
-export function BeforeSection({ visitId, onFinding }: BeforeSectionProps) {
-  const before = useAnswer('finding.openBefore', { visitId }).data;
-  const carry = useChange('finding.carry');
-  if (before === undefined || before === null || before.lines.length === 0) return null;
+const isAnswered = ({ answer, takenUpAs }: OldFinding): boolean => answer !== null || takenUpAs !== null;
+
+/** What earlier visits left open, each with its old photo, answered one by one; then what has changed since. */
+export function BeforeSection({ record, onFinding }: BeforeSectionProps) {
+  const { before, visit } = record;
+  if (before === undefined || (before.old.length === 0 && before.readings.length === 0)) return null;
+  const open = before.old.filter((each) => !isAnswered(each));
+  const line = (old: OldFinding) => (
+    <OldFindingLine
+      key={old.tag.findingId}
+      old={old}
+      visitId={visit.id}
+      repeat={before.repeats.find(({ findingId }) => findingId === old.takenUpAs)}
+      onFinding={onFinding}
+    />
+  );
   return (
-    <section className={styles.before} aria-label="Open from last time">
+    <section className={styles.before} aria-label="Since last time">
       <h3>
-        Open from {dateWords(before.date)}
-        {before.trueHours !== null && <span className="soft"> at {hoursWords(before.trueHours)}</span>}
+        Last here on {dateWords(before.date)}
+        <span className="soft">
+          {before.trueHours !== null && ` at ${hoursWords(before.trueHours)}`}
+          {before.hoursSince !== null && `; ${hoursWords(before.hoursSince)} since`}
+        </span>
       </h3>
-      <ul>
-        {before.lines.map(({ tag, title, words, photo }) => (
-          <li key={tag.findingId} className={styles.line}>
-            {photo === null ? (
-              <span className={styles.noPhoto} />
-            ) : (
-              <button
-                type="button"
-                className={styles.photo}
-                aria-label={`Photo ${photo.sequence} of ${dateWords(before.date)}`}
-                onClick={() => go({ name: 'visit', visitId: before.visitId, page: 'photos', shotId: photo.shotId })}
-              >
-                <img src={`photo://thumb/${photo.digest}`} alt="" loading="lazy" />
-              </button>
-            )}
-            <span className={styles.words}>
-              <span className={styles.title}>
-                <TagPlate number={tag.number} tier={tag.tier} state={tag.state} label={`Finding ${tag.number}:`} />
-                {title}
-              </span>
-              {words !== '' && <span className="soft">{words}</span>}
-            </span>
-            <Button
-              disabled={carry.isRunning}
-              label={`Take up finding ${tag.number} again`}
-              onPress={() => carry.run({ visitId, findingId: tag.findingId }, ({ id }) => onFinding(id))}
-            >
-              Take it up
-            </Button>
-          </li>
-        ))}
-      </ul>
-      {carry.error !== null && <ErrorNote {...wordsOf(carry.error)} />}
+      {open.length > 0 && (
+        <>
+          <p className={styles.heading}>
+            {open.length === 1 ? 'What has become of this?' : `What has become of these ${open.length}?`}
+          </p>
+          <ul aria-label="Not answered yet">{open.map(line)}</ul>
+        </>
+      )}
+      {before.old.length > open.length && (
+        <>
+          <p className={styles.heading}>Answered</p>
+          <ul aria-label="Answered">{before.old.filter(isAnswered).map(line)}</ul>
+        </>
+      )}
+      {before.readings.length > 0 && (
+        <>
+          <p className={styles.heading}>Readings, then and now</p>
+          <ul aria-label="Readings, then and now">
+            {before.readings.map(({ readingId, place, what, was, now, change, state, date }) => (
+              <li key={`${readingId}/${what}`} className={styles.reading}>
+                <span>
+                  {place}, {what}
+                </span>
+                <span className="num">
+                  {was} <span className="soft">on {dateWords(date)}</span>, now {now}
+                </span>
+                <span data-worse={state === 'worse' || undefined} className={styles.change}>
+                  {change}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

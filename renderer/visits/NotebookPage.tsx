@@ -70,7 +70,7 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
               <EntryLine key={`${entry.kind}/${entry.id}`} entry={entry} record={record} onFinding={openFinding} />
             ))}
           </ol>
-          <BeforeSection visitId={visit.id} onFinding={openFinding} />
+          <BeforeSection record={record} onFinding={openFinding} />
           <TakePhotosLine visitId={visit.id} />
           {gaps.length > 0 && (
             <ol className={styles.entries} aria-label="Still missing">

@@ -8,7 +8,7 @@ import {
   LinkEvidence,
 } from '../model/finding.ts';
 import { query, step } from './operation.ts';
-import type { Standing, StandingTag } from './standing.ts';
+import type { Standing } from './standing.ts';
 
 const id = z.string();
 
@@ -24,20 +24,6 @@ export const QuantityFromMark = z.strictObject({
   fromMark: z.string(),
   measure: z.enum(['size', 'width', 'angle']).default('size'),
 });
-
-/** What an earlier visit left open, offered to this one. */
-export interface OpenBefore {
-  readonly visitId: string;
-  readonly date: string;
-  readonly trueHours: number | null;
-  readonly lines: readonly {
-    readonly tag: StandingTag;
-    readonly title: string;
-    readonly words: string;
-    /** The photo that showed it best: the first with a mark of it. */
-    readonly photo: { readonly shotId: string; readonly digest: string; readonly sequence: number } | null;
-  }[];
-}
 
 const fields = FindingFields.omit({ quantities: true })
   .partial()
@@ -93,8 +79,6 @@ export const findingOperations = {
       to: z.strictObject({ beforeFindingId: id.nullable(), reason: z.string().trim().min(1).max(400) }).nullable(),
     }),
   ),
-  /** Ranked findings of the visit before that this visit has not taken up; null where there was none. */
-  'finding.openBefore': query<OpenBefore | null>()(z.strictObject({ visitId: id })),
   /** Takes one up: the same number, place and judgements. What showed it then does not show it now. */
   'finding.carry': step<Finding>()(z.strictObject({ visitId: id, findingId: id })),
   'standing.get': query<Standing>()(z.strictObject({ visitId: id })),

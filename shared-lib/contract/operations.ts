@@ -8,6 +8,7 @@ import { measuringOperations } from './measuring.ts';
 import type { Operation } from './operation.ts';
 import { readingOperations } from './readings.ts';
 import { reportOperations } from './reports.ts';
+import { returnOperations } from './returning.ts';
 import { scenarioOperations } from './scenario.ts';
 import { shellOperations } from './shell.ts';
 import { shopOperations } from './shop.ts';
@@ -26,6 +27,7 @@ export const operations = {
   ...findingOperations,
   ...readingOperations,
   ...choiceOperations,
+  ...returnOperations,
   ...reportOperations,
   ...journalOperations,
   ...scenarioOperations,

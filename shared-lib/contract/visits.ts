@@ -10,6 +10,7 @@ import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
 import type { VisitChoices } from './choices.ts';
 import type { KeptComparison } from './comparisons.ts';
 import { change, query, step } from './operation.ts';
+import type { ReturnView } from './returning.ts';
 import type { Standing } from './standing.ts';
 
 /** Everything of one visit, in one answer: what the window draws from. */
@@ -36,6 +37,8 @@ export interface VisitRecord {
   readonly choices?: VisitChoices;
   /** Earlier photos laid under this visit's; absent where there are none. */
   readonly comparisons?: readonly KeptComparison[];
+  /** Absent where the machine was never here before. */
+  readonly before?: ReturnView;
 }
 
 const id = z.string();

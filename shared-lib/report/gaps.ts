@@ -2,6 +2,7 @@ import { openDecisions } from '../choices/open-decisions.ts';
 import type { ReportGap } from '../contract/reports.ts';
 import type { VisitRecord } from '../contract/visits.ts';
 import type { Shop } from '../model/shop.ts';
+import { sayIsoDay } from './dates.ts';
 
 type GapPlace = ReportGap['at']['place'];
 
@@ -33,6 +34,11 @@ export function reportGaps(record: VisitRecord, shop: Shop): ReportGap[] {
         ? [needed('scope', item.id, `Not examined, without a reason: ${spoken(standing, item.path)}.`)]
         : [],
     ),
+    ...(record.before?.old ?? [])
+      .filter(({ answer, takenUpAs }) => answer === null && takenUpAs === null)
+      .map(({ tag, date }) =>
+        needed('before', visit.id, `Finding ${tag.number} of ${sayIsoDay(date)}: not said what has become of it.`),
+      ),
     ...decisionGaps(record),
     ...shots
       .filter(({ binned, seenFrom, id }) => !binned && seenFrom.trim() === '' && shows(record, id))

@@ -245,11 +245,36 @@ export interface DiagramsSection {
   readonly blocks: readonly DiagramBlock[];
 }
 
+export interface SinceSection {
+  readonly kind: 'since';
+  readonly heading: string;
+  readonly intro: string;
+  readonly columns: readonly string[];
+  readonly lines: readonly {
+    readonly tag: ReportTag;
+    readonly title: string;
+    readonly before: readonly string[];
+    readonly now: readonly string[];
+    /** What has changed for the worse is set heavier. */
+    readonly changes: readonly { readonly words: string; readonly isWorse: boolean }[];
+  }[];
+  readonly readingsHeading: string;
+  readonly readingColumns: readonly string[];
+  readonly readings: readonly {
+    readonly what: string;
+    readonly before: string;
+    readonly now: string;
+    readonly change: string;
+    readonly isWorse: boolean;
+  }[];
+}
+
 /** A section is one file here and one file in `assets/report/sections`. What comes later is absent, never empty. */
 export type ReportSection =
   | PageOneSection
   | CautionsSection
   | RowsSection
+  | SinceSection
   | SummarySection
   | DiagramsSection
   | FindingsSection

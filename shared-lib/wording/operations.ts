@@ -41,6 +41,7 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'finding.change': 'a finding changed',
   'finding.bin': 'a finding put in the bin',
   'finding.carry': 'an earlier finding taken up',
+  'return.answer': 'what became of an earlier finding',
   'finding.restore': 'a finding taken out of the bin',
   'finding.supersede': 'a finding superseded',
   'finding.link': 'two findings joined',

@@ -1,10 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
+import { seriousViolations } from '../support/app/accessibility.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import { project } from '../support/app/program.ts';
 import { Visit } from './places/visit.ts';
 
-test('a machine of the made-up shop is back: found by a fragment of its serial, its meter replaced, its old findings taken up', async ({
+test('a machine of the made-up shop is back: found by a fragment of its serial, its meter replaced, its old findings answered', async ({
   program,
   folder,
 }) => {
@@ -38,17 +39,28 @@ test('a machine of the made-up shop is back: found by a fragment of its serial, 
   const opened = await program.call('visit.get', { id: visitId });
   expect(opened.trueHours).toBeGreaterThanOrEqual(4472);
 
-  // What was left open last time is offered and taken up under the number it has for life.
-  const before = page.getByRole('region', { name: 'Open from last time' });
-  await expect(before).toBeVisible();
-  const offered = await before.getByRole('listitem').count();
-  await before.getByRole('button', { name: 'Take up finding 4 again' }).click();
-  await expect(page.getByRole('complementary', { name: 'Finding 4' })).toBeVisible();
-  await expect(before.getByRole('listitem')).toHaveCount(offered - 1);
+  // What was left open last time is answered with one tap; what still stands keeps the number it has for life.
+  const before = page.getByRole('region', { name: 'Since last time' });
+  const open = before.getByRole('list', { name: 'Not answered yet' });
+  const offered = await open.locator(':scope > li').count();
+  await before.scrollIntoViewIfNeeded();
+  await program.picture('since-last-time');
+  expect(await seriousViolations(page)).toEqual([]);
+  await before.getByRole('button', { name: 'Finding 4: The same' }).click();
+  await expect(open.locator(':scope > li')).toHaveCount(offered - 1);
+  await before.getByRole('button', { name: 'Finding 11: Grown' }).press('Enter');
+  const card = page.getByRole('complementary', { name: 'Finding 11' });
+  await expect(card).toBeVisible();
   await program.picture('taken-up-again');
+  await page.getByRole('button', { name: 'Close finding 11' }).click();
+  await before.getByRole('button', { name: 'Finding 12: Not looked at again' }).click();
+  await before.getByRole('button', { name: 'no access' }).click();
+  await expect(before.getByRole('list', { name: 'Answered', exact: true })).toContainText('Not looked at again: no access');
+  const standing = page.getByRole('complementary', { name: 'Standing' });
+  await expect(standing.getByRole('button', { name: /^Finding 12:/ })).toBeVisible();
+  await program.picture('answered');
 
   // Today's photo, and the report that carries the finding with its number.
-  await page.getByRole('button', { name: 'Close finding 4' }).click();
   const taken = await visit.takePhotos([join(project, 'assets/demo/photos/dashboard.jpg')]);
   await expect(taken).toContainText('1 photo offered, 1 taken in', { timeout: 60_000 });
   const pdf = join(folder, 'return.pdf');
@@ -56,4 +68,6 @@ test('a machine of the made-up shop is back: found by a fragment of its serial, 
   const text = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' });
   expect(text).toContain('TL 4471 W');
   expect(text).toContain('Knocks when the bucket is curled.');
+  expect(text).toContain('Since last time');
+  expect(text.replace(/\s+/g, ' ')).toContain('Not looked at again: no access.');
 });

@@ -3,7 +3,6 @@ import { choicesOf } from '../../../shared-lib/choices/choices-of.ts';
 import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { StandingInput } from '../../../shared-lib/ranking/standing.ts';
-import { standingOf } from '../../../shared-lib/ranking/standing.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { rowToSuspicion, suspicionRows } from '../suspicions/queries.ts';
@@ -15,7 +14,11 @@ export interface LoadedVisit {
   readonly input: StandingInput;
   readonly standing: Standing;
   /** The machine's visits before this one, oldest first, with what their standing needs. */
-  readonly earlier: readonly { readonly row: Tables['visit']; readonly input: StandingInput }[];
+  readonly earlier: readonly {
+    readonly row: Tables['visit'];
+    readonly input: StandingInput;
+    readonly standing: Standing;
+  }[];
 }
 
 /** A visit's suspicions, choices and decisions with what follows from them. */
@@ -36,7 +39,7 @@ export const visitChoices = (db: ReadableDb, { row, input, standing, earlier }: 
       (visit): ToldVisit => ({
         date: visit.row.date,
         findings: visit.input.findings,
-        standing: standingOf(visit.input),
+        standing: visit.standing,
         decisions: decisionRows(db, visit.row.id).map(rowToDecision),
       }),
     ),

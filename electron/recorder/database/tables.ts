@@ -285,6 +285,15 @@ export interface Tables {
     zone_offset_min: number;
     person_id: string | null;
   };
+  return_answer: {
+    id: string;
+    visit_id: string;
+    finding_id: string;
+    answer: 'same' | 'grown' | 'smaller' | 'repaired-holds' | 'repaired-failed' | 'not-re-examined' | 'part-replaced';
+    because: string;
+    fitted_part_id: string | null;
+    answered_at_ms: number;
+  };
   search_document: {
     rowid: Generated<number>;
     record: string;

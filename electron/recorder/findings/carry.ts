@@ -1,53 +1,11 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import type { OpenBefore } from '../../../shared-lib/contract/findings.ts';
 import type { Finding } from '../../../shared-lib/model/finding.ts';
 import type { Context } from '../context.ts';
-import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
-import { visitById, visitsOf } from '../visits/queries.ts';
-import { visitRecord } from '../visits/visit-record.ts';
+import { visitById } from '../visits/queries.ts';
 import { setPlaces, visitLayout } from './places.ts';
-import { findingById, findingsOf, locationRows } from './queries.ts';
-
-/** The visit of the same machine just before this one. */
-const visitBefore = (db: ReadableDb, visitId: string) => {
-  const visit = visitById(db, visitId);
-  if (!visit) throw new AppError('not-found', { record: 'visit', id: visitId });
-  const all = visitsOf(db, visit.machine_id);
-  return all[all.findIndex(({ id }) => id === visitId) - 1];
-};
-
-export const openBefore = (db: ReadableDb, visitId: string): OpenBefore | null => {
-  const before = visitBefore(db, visitId);
-  if (!before) return null;
-  const record = visitRecord(db, before.id);
-  const takenUp = new Set(
-    (findingsOf(db, [visitId]).get(visitId) ?? []).flatMap(({ trackOf, binned }) =>
-      trackOf === null || binned ? [] : [trackOf],
-    ),
-  );
-  const photoOf = (findingId: string) => {
-    const marked = record.marks.filter((mark) => mark.findingId === findingId).map(({ shotId }) => shotId);
-    const shown = record.proofs.filter((proof) => proof.findingId === findingId).map(({ shotId }) => shotId);
-    const shot = record.shots.find(
-      ({ id, binned }) => !binned && (marked[0] ?? shown.find((each) => each !== null)) === id,
-    );
-    return shot ? { shotId: shot.id, digest: shot.digest, sequence: shot.sequence } : null;
-  };
-  const lines = record.standing.lines.filter(({ findingId }) => !takenUp.has(findingId));
-  return {
-    visitId: before.id,
-    date: before.date,
-    trueHours: record.trueHours,
-    lines: lines.map(({ findingId, number, tier, state, title }) => ({
-      tag: { findingId, number, tier, state },
-      title,
-      words: record.findings.find(({ id }) => id === findingId)?.words ?? '',
-      photo: photoOf(findingId),
-    })),
-  };
-};
+import { findingById, locationRows } from './queries.ts';
 
 /**
  * Takes an earlier finding up in a later visit of the same machine: its number, place, sizes and judgements come along, as a

@@ -5,7 +5,7 @@ import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
-import { carryFinding, openBefore } from './carry.ts';
+import { carryFinding } from './carry.ts';
 import { refuseImpossibleCause, refuseImpossibleLinks } from './cause-timing.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
@@ -187,7 +187,6 @@ export const findingHandlers: Handlers = {
       return again(context, id);
     },
   },
-  'finding.openBefore': { read: ({ db }, { visitId }) => openBefore(db, visitId) },
   'finding.carry': { change: (context, writer, input) => carryFinding(context, writer, input) },
   'standing.get': { read: (context, { visitId }) => standingOfVisit(context.db, visitId) },
   'finding.lastUsed': {

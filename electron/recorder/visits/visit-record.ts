@@ -1,6 +1,7 @@
 import { saysAnything } from '../../../shared-lib/choices/choices-of.ts';
 import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import type { ReturnView } from '../../../shared-lib/contract/returning.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
@@ -16,6 +17,7 @@ import { planesNow, sizesNow } from '../measuring/sizes-now.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { readingNow } from '../readings/compute-reading.ts';
 import { readingsOf } from '../readings/queries.ts';
+import { returnOfVisit, type StoodVisit } from '../returning/return-of-visit.ts';
 import { shopRow } from '../shop/queries.ts';
 import { rowToScopeItem, rowToVisit, scopeOf, visitById, visitsOf } from './queries.ts';
 
@@ -67,10 +69,9 @@ const inputOf = (db: ReadableDb, row: Tables['visit']): StandingInput => {
 export const standingOfVisit = (db: ReadableDb, visitId: string): Standing =>
   standingOf(inputOf(db, visitRow(db, visitId)));
 
-const choicesOf = (db: ReadableDb, row: Tables['visit'], input: StandingInput, standing: Standing): VisitChoices => {
-  // Earlier visits are loaded only where something of them is taken up again.
-  const tracked = input.findings.some(({ trackOf, binned }) => trackOf !== null && !binned);
-  const all = tracked ? visitsOf(db, row.machine_id) : [];
+/** The machine's visits before this one, oldest first, each with its standing. */
+const earlierVisits = (db: ReadableDb, row: Tables['visit']): StoodVisit[] => {
+  const all = visitsOf(db, row.machine_id);
   const before = all.slice(
     0,
     Math.max(
@@ -79,31 +80,42 @@ const choicesOf = (db: ReadableDb, row: Tables['visit'], input: StandingInput, s
     ),
   );
   const inputs = standingInputs(db, before);
-  const earlier = before.flatMap((visit) => {
+  return before.flatMap((visit) => {
     const loaded = inputs.get(visit.id);
-    return loaded ? [{ row: visit, input: loaded }] : [];
+    return loaded ? [{ row: visit, input: loaded, standing: standingOf(loaded) }] : [];
   });
-  return visitChoices(db, { row, input, standing, earlier });
+};
+
+/** A visit and those before it. @throws AppError 'not-found' */
+const stoodVisit = (db: ReadableDb, visitId: string): { now: StoodVisit; earlier: StoodVisit[] } => {
+  const row = visitRow(db, visitId);
+  const input = inputOf(db, row);
+  return { now: { row, input, standing: standingOf(input) }, earlier: earlierVisits(db, row) };
+};
+
+/** What earlier visits left, and what has become of it. @throws AppError 'not-found' */
+export const returnToVisit = (db: ReadableDb, visitId: string): ReturnView | null => {
+  const { now, earlier } = stoodVisit(db, visitId);
+  return returnOfVisit(db, now, earlier);
 };
 
 /** What was suspected, what can be chosen, and what was decided. @throws AppError 'not-found' */
 export const choicesOfVisit = (db: ReadableDb, visitId: string): VisitChoices => {
-  const row = visitRow(db, visitId);
-  const input = inputOf(db, row);
-  return choicesOf(db, row, input, standingOf(input));
+  const { now, earlier } = stoodVisit(db, visitId);
+  return visitChoices(db, { ...now, earlier });
 };
 
 /** Everything of one visit. @throws AppError 'not-found' */
 export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
-  const row = visitRow(db, visitId);
-  const input = inputOf(db, row);
+  const { now, earlier } = stoodVisit(db, visitId);
+  const { row, input, standing } = now;
   const visit = rowToVisit(row);
   const machine = machineById(db, row.machine_id);
   const layout = layoutsById(db, [row.layout_id])[0];
   if (!machine || !layout) throw new Error(`visit ${visitId} has no machine or layout`);
   const meters = metersOf(db, row.machine_id);
-  const standing = standingOf(input);
-  const choices = choicesOf(db, row, input, standing);
+  const choices = visitChoices(db, { ...now, earlier });
+  const before = returnOfVisit(db, now, earlier);
   const shots = shotsOf(db, visitId);
   const marks = marksOf(db, visitId);
   const calibrations = planesNow(calibrationsOf(db, visitId));
@@ -129,5 +141,6 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     standing,
     ...(saysAnything(choices) ? { choices } : {}),
     ...(comparisons.length > 0 ? { comparisons } : {}),
+    ...(before === null ? {} : { before }),
   };
 };

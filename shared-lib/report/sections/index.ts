@@ -12,6 +12,7 @@ import { identity } from './identity.ts';
 import { pageOne } from './page-one.ts';
 import { photoIndex } from './photo-index.ts';
 import { readings } from './readings.ts';
+import { since } from './since.ts';
 import { summary } from './summary.ts';
 import { suspected } from './suspected.ts';
 
@@ -20,6 +21,7 @@ export const sections: readonly ((context: ReportContext) => ReportSection | nul
   pageOne,
   cautions,
   complaint,
+  since,
   summary,
   suspected,
   diagrams,

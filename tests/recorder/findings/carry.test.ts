@@ -25,10 +25,14 @@ const returning = async () => {
 describe('a machine that is back', () => {
   it('brings what was left open, each to be taken up once', async () => {
     const { call, visitId, next, crack } = await returning();
-    expect(await call('finding.openBefore', { visitId })).toBeNull();
-    const before = await call('finding.openBefore', { visitId: next });
-    expect(before).toMatchObject({ visitId, date: '2026-05-11' });
-    expect(before?.lines.map(({ tag }) => tag.number).sort()).toEqual([1, 2]);
+    expect(await call('return.get', { visitId })).toBeNull();
+    const open = async () =>
+      (await call('return.get', { visitId: next }))?.old
+        .filter(({ takenUpAs }) => takenUpAs === null)
+        .map(({ tag }) => tag.number)
+        .sort();
+    expect(await call('return.get', { visitId: next })).toMatchObject({ visitId, date: '2026-05-11' });
+    expect(await open()).toEqual([1, 2]);
     const carried = await call('finding.carry', { visitId: next, findingId: crack.id });
     expect(carried).toMatchObject({
       number: 1,
@@ -37,9 +41,9 @@ describe('a machine that is back', () => {
       locations: crack.locations,
       urgency: 1,
     });
-    expect((await call('finding.openBefore', { visitId: next }))?.lines.map(({ tag }) => tag.number)).toEqual([2]);
+    expect(await open()).toEqual([2]);
     await call('undo.undo', { visitId: next });
-    expect((await call('finding.openBefore', { visitId: next }))?.lines).toHaveLength(2);
+    expect(await open()).toEqual([1, 2]);
   });
 
   it('shows again what it says: the photos of then confirm nothing now', async () => {

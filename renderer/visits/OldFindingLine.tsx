@@ -1,0 +1,95 @@
+import { useState } from 'react';
+import { decisionWords } from '../../shared-lib/choices/words.ts';
+import type { OldFinding, RepeatFailure } from '../../shared-lib/contract/returning.ts';
+import { answerWords } from '../../shared-lib/returning/answer.ts';
+import { go } from '../app/place.ts';
+import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
+import { Button } from '../ui/Button.tsx';
+import { dateWords, hoursWords, listWords } from '../ui/words.ts';
+import { AnswerButtons } from './AnswerButtons.tsx';
+import styles from './BeforeSection.module.css';
+
+interface OldFindingLineProps {
+  readonly old: OldFinding;
+  readonly visitId: string;
+  readonly repeat: RepeatFailure | undefined;
+  readonly onFinding: (findingId: string) => void;
+}
+
+function toldWords({ date, firstDate, timesTold, decided, mended }: OldFinding): string {
+  const times = timesTold > 1 ? `, told ${timesTold} times since ${dateWords(firstDate)}` : '';
+  if (mended) return `${dateWords(date)}: mended here${times}.`;
+  if (decided === null) return `${dateWords(date)}: nobody decided on it${times}.`;
+  const said = decided.completed === '' ? '' : `, ${decided.completed}`;
+  return `${dateWords(date)}: ${decisionWords[decided.decision]}${said}${times}.`;
+}
+
+/** One condition of an earlier visit: its old photo, what was said of it then, and what has become of it. */
+export function OldFindingLine({ old, visitId, repeat, onFinding }: OldFindingLineProps) {
+  const { tag, title, words, photo, due, answer, takenUpAs, sizes } = old;
+  const [isAsking, setAsking] = useState(false);
+  const isAnswered = answer !== null || takenUpAs !== null;
+  return (
+    <li className={styles.line} data-answered={isAnswered || undefined}>
+      {photo === null ? (
+        <span className={styles.noPhoto} />
+      ) : (
+        <button
+          type="button"
+          className={styles.photo}
+          aria-label={`Photo ${photo.sequence} of ${dateWords(photo.date)}`}
+          onClick={() => go({ name: 'visit', visitId: photo.visitId, page: 'photos', shotId: photo.shotId })}
+        >
+          <img src={`photo://thumb/${photo.digest}`} alt="" loading="lazy" />
+        </button>
+      )}
+      <div className={styles.words}>
+        <p className={styles.title}>
+          <TagPlate number={tag.number} tier={tag.tier} state={tag.state} label={`Finding ${tag.number}:`} />
+          {title}
+        </p>
+        {words !== '' && !isAnswered && <p className="soft">{words}</p>}
+        <p className="soft">{toldWords(old)}</p>
+        {due !== null && !isAnswered && <p className={styles.due}>{due.charAt(0).toUpperCase() + due.slice(1)}.</p>}
+        {isAnswered && (
+          <p>
+            <strong>{answer === null ? 'Taken up again' : answerWords[answer.answer].short}</strong>
+            {answer !== null && answer.because !== '' && `: ${answer.because}`}
+          </p>
+        )}
+        {sizes.map(({ what, was, now, change, state }) => (
+          <p key={what} className="num">
+            {what}: {was} then, {now} now.{' '}
+            <span data-worse={state === 'worse' || undefined} className={styles.change}>
+              {change}
+            </span>
+          </p>
+        ))}
+        {repeat !== undefined && (
+          <p className={styles.due}>
+            Failed again after it was mended here on {dateWords(repeat.mendedOn)}
+            {repeat.hoursSince !== null && `, ${hoursWords(repeat.hoursSince)} ago`}.{' '}
+            {repeat.rootsLeft.length === 0
+              ? 'Is there a root that nobody found?'
+              : `Root left then: ${listWords(repeat.rootsLeft)}.`}
+          </p>
+        )}
+        {isAnswered && (
+          <p className={styles.links}>
+            {takenUpAs !== null && (
+              <Button look="link" label={`Open finding ${tag.number}`} onPress={() => onFinding(takenUpAs)}>
+                Open it
+              </Button>
+            )}
+            <Button look="link" label={`Answer finding ${tag.number} again`} onPress={() => setAsking(!isAsking)}>
+              Answer again
+            </Button>
+          </p>
+        )}
+      </div>
+      {(!isAnswered || isAsking) && (
+        <AnswerButtons old={old} visitId={visitId} onAnswered={() => setAsking(false)} onFinding={onFinding} />
+      )}
+    </li>
+  );
+}

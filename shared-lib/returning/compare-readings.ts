@@ -1,0 +1,119 @@
+import type { ComparedReading } from '../contract/returning.ts';
+import type { FittedPart } from '../model/machine.ts';
+import type { Reading, ResultLine } from '../model/reading.ts';
+import { type Stay, samePartBetween } from '../parts/same-part.ts';
+import { samePlace } from '../parts/same-place.ts';
+import { speakComponent } from '../parts/speak-component.ts';
+import type { BadWay } from '../quantities/dictionary.ts';
+import { readNumber } from '../quantities/read-number.ts';
+import { resultKindOf } from '../readings/result-kind.ts';
+import { showResult } from '../report/reading-words.ts';
+import { compareValues, type ValueThen } from './compare-values.ts';
+import type { VisitThen } from './visit-then.ts';
+
+/** Outside it two readings of one sheet are not alike. Source: the handbook's chapter 8, common practice, no source. */
+const temperatureBandDegC = 10;
+
+const numberOf = ({ value, uncertainty }: ResultLine): ValueThen | null => {
+  const read = value === null ? null : readNumber(value);
+  if (read === null) return null;
+  const off = uncertainty === null ? null : readNumber(uncertainty);
+  return {
+    value: read.value,
+    unit: read.unitText,
+    uncertainty: off === null || (off.unitText !== '' && off.unitText !== read.unitText) ? null : off.value,
+  };
+};
+
+/** Which way is bad is where the limit lies; without one, neither. */
+const badWay = ({ limit }: ResultLine): BadWay => {
+  const high = limit?.max ?? limit?.badAbove;
+  const low = limit?.min ?? limit?.badBelow;
+  if (high !== undefined && low !== undefined) return 'either';
+  return high !== undefined ? 'higher' : low !== undefined ? 'lower' : 'neither';
+};
+
+/** Why the two are not taken alike; null where nothing speaks against it. */
+function unlike(then: Conditions, now: Conditions): string | null {
+  for (const [name, typed] of Object.entries(now)) {
+    const before = then[name];
+    if (before === undefined || before.trim() === '' || typed.trim() === '' || before.trim() === typed.trim()) continue;
+    const [was, is] = [readNumber(before), readNumber(typed)];
+    const words = `${name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()} ${before.trim()} then, ${typed.trim()} now`;
+    if (was === null || is === null) {
+      if (was === null && is === null) return words;
+      continue;
+    }
+    if (/temp/i.test(name) && was.unitText === is.unitText && Math.abs(was.value - is.value) > temperatureBandDegC)
+      return words;
+    if (/load|altitude/i.test(name) && was.value !== is.value) return words;
+  }
+  return null;
+}
+
+type Conditions = Readonly<Record<string, string>>;
+
+/** A part that was changed between the two visits ends every comparison across its change. */
+function partChanged(
+  place: string,
+  then: VisitThen,
+  now: VisitThen,
+  stays: readonly Stay[],
+  parts: readonly FittedPart[],
+) {
+  const told = samePartBetween(place, then.id, now.id, stays, parts);
+  if (told === 'the same') return null;
+  return told === 'another' ? 'the part was changed between' : 'the part may have been changed between';
+}
+
+const lastLike = (reading: Reading, earlier: readonly VisitThen[]) =>
+  earlier.toReversed().flatMap((visit) =>
+    visit.input.readings
+      .filter(
+        ({ sheet, at, notTakenBecause }) =>
+          sheet === reading.sheet && notTakenBecause === null && samePlace(at, reading.at),
+      )
+      .map((earlierOne) => ({ visit, earlierOne }))
+      .slice(-1),
+  )[0];
+
+/** Each reading of this visit beside the last one of the same sheet at the same place. */
+export function compareReadings(
+  now: VisitThen,
+  earlier: readonly VisitThen[],
+  fittedParts: readonly FittedPart[],
+): ComparedReading[] {
+  const stays = [...earlier, now].map(({ id, trueHours }) => ({ id, hours: trueHours }));
+  const units = now.input.units ?? 'metric';
+  return now.input.readings.flatMap((reading): ComparedReading[] => {
+    const like = reading.notTakenBecause === null ? lastLike(reading, earlier) : undefined;
+    if (like === undefined) return [];
+    const { visit, earlierOne } = like;
+    const hours = now.trueHours === null || visit.trueHours === null ? null : now.trueHours - visit.trueHours;
+    const part = partChanged(reading.at, visit, now, stays, fittedParts);
+    const apart = unlike(
+      { ...visit.conditions, ...earlierOne.conditions },
+      { ...now.conditions, ...reading.conditions },
+    );
+    return reading.results.flatMap((line): ComparedReading[] => {
+      const before = earlierOne.results.find(({ of }) => of === line.of);
+      const [was, is] = [before === undefined ? null : numberOf(before), numberOf(line)];
+      if (before === undefined || was === null || is === null) return [];
+      const shown = (value: ValueThen) => {
+        const [from, of] = value === was ? [earlierOne, before] : [reading, line];
+        return showResult(of.value ?? '', of.uncertainty, units, resultKindOf(from, of.of));
+      };
+      const compared = compareValues({ what: line.of, bad: badWay(line), was, now: is, hours, units, shown });
+      const stop = part ?? apart;
+      return [
+        {
+          ...compared,
+          ...(stop === null ? {} : { change: `not comparable: ${stop}`, state: 'not-comparable' as const }),
+          place: speakComponent(reading.at, now.input.layout),
+          readingId: reading.id,
+          date: visit.date,
+        },
+      ];
+    });
+  });
+}

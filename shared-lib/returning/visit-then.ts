@@ -1,0 +1,28 @@
+import { chosenOf } from '../choices/choices-of.ts';
+import type { Choice, Decision } from '../choices/records.ts';
+import type { Standing } from '../contract/standing.ts';
+import type { Mark } from '../model/mark.ts';
+import type { Shot } from '../model/shot.ts';
+import type { StandingInput } from '../ranking/standing.ts';
+import type { ReturnAnswer } from './answer.ts';
+
+/** One visit of the machine with all that a later one asks of it. */
+export interface VisitThen {
+  readonly id: string;
+  readonly date: string;
+  readonly trueHours: number | null;
+  readonly conditions: Readonly<Record<string, string>>;
+  readonly input: StandingInput;
+  readonly standing: Standing;
+  readonly decisions: readonly Decision[];
+  readonly choices: readonly Choice[];
+  readonly answers: readonly ReturnAnswer[];
+  readonly shots: readonly Shot[];
+  readonly marks: readonly Mark[];
+}
+
+/** What was mended in a visit: what the choice that was taken sets out to mend. */
+export function mendedIn({ decisions, choices }: Pick<VisitThen, 'decisions' | 'choices'>): ReadonlySet<string> {
+  const taken = choices.find(({ id }) => id === chosenOf(decisions));
+  return new Set(taken?.dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
+}
