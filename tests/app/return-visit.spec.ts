@@ -55,7 +55,9 @@ test('a machine of the made-up shop is back: found by a fragment of its serial, 
   await page.getByRole('button', { name: 'Close finding 11' }).click();
   await before.getByRole('button', { name: 'Finding 12: Not looked at again' }).click();
   await before.getByRole('button', { name: 'no access' }).click();
-  await expect(before.getByRole('list', { name: 'Answered', exact: true })).toContainText('Not looked at again: no access');
+  await expect(before.getByRole('list', { name: 'Answered', exact: true })).toContainText(
+    'Not looked at again: no access',
+  );
   const standing = page.getByRole('complementary', { name: 'Standing' });
   await expect(standing.getByRole('button', { name: /^Finding 12:/ })).toBeVisible();
   await program.picture('answered');
