@@ -22,6 +22,15 @@ export interface PrintedStroke {
   readonly points: readonly PrintedPoint[];
   readonly closed: boolean;
   readonly dashed: boolean;
+  /** A stretch where the tracer was not sure. */
+  readonly dotted?: boolean;
+}
+
+/** A known length drawn in the picture; `at` is the upper left corner of its plate. */
+export interface PrintedScaleBar {
+  readonly text: string;
+  readonly widthMm: number;
+  readonly at: PrintedPoint;
 }
 
 /** A tag on a photo: its middle, and the point of the mark its leader runs to (null where the tag touches the mark). */
@@ -42,6 +51,8 @@ export interface ReportPhoto {
   readonly markScale: number;
   readonly strokes: readonly PrintedStroke[];
   readonly tags: readonly PrintedTag[];
+  /** Null where no mark on it is measured. */
+  readonly scaleBar: PrintedScaleBar | null;
   readonly caption: string;
   /** For a reader who cannot see it. */
   readonly alternative: string;

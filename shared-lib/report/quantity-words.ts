@@ -14,8 +14,9 @@ const origins: Readonly<Record<Quantity['origin'], string>> = {
 /** `Length 31 mm (± 0.5 mm)`; where the number comes from is said unless it was measured. */
 function sayQuantity(id: string, quantity: Quantity, system: UnitSystem): string {
   const label = quantityKind(id)?.label ?? '';
+  const isSaid = quantity.typed.includes('±');
   const off =
-    quantity.uncertainty === null || quantity.uncertainty === 0
+    isSaid || quantity.uncertainty === null || quantity.uncertainty === 0
       ? ''
       : `±\u202f${showValue(quantity.uncertainty, quantity.unit, quantity.resolution, system)}`;
   const remarks = [off, origins[quantity.origin], quantity.how ?? ''].filter((remark) => remark !== '');

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { seriousViolations } from '../support/app/accessibility.ts';
@@ -23,7 +24,7 @@ const corners = [
 ];
 const crack = truth.cracks['seat to injector bore, cylinder 3'];
 
-test('a crack gets its length from the photo, and the report says the same', async ({ program, folder: _ }) => {
+test('a crack gets its length from the photo, and the report says the same', async ({ program, folder }) => {
   test.setTimeout(240_000);
   const floor = new Floor(program);
   await floor.openOwnShop('Bracken Lane Repairs', 'Ada Quill');
@@ -76,4 +77,13 @@ test('a crack gets its length from the photo, and the report says the same', asy
   const length = record.findings[0]?.quantities.length;
   expect(Math.abs((length?.value ?? 0) - (crack?.lengthMm ?? 0))).toBeLessThan(length?.uncertainty ?? 0);
   expect(record.marks[0]?.origin.by).toBe('traced');
+
+  // The report, read by somebody else's program, has the very number of the window: at the finding and under the photo.
+  const pdf = join(folder, 'Bericht 数据.pdf');
+  await visit.printReport(pdf);
+  const text = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+  const typed = length?.typed ?? 'no length';
+  expect(text).toContain(`Length ${typed}`);
+  expect(text).toContain(`Measured ${typed}; scale from 5 known points in this face: fire face.`);
+  expect(text).toMatch(/\d+ mm at the mark/);
 });

@@ -51,13 +51,16 @@ const leftOf = ([x, y]: Vector): Vector => [y, -x];
 export function beside(
   points: readonly PrintedPoint[],
   offset: number,
+  /** The whole path, where only a stretch of it is drawn: all stretches stand on one side. */
+  whole: readonly PrintedPoint[] = points,
 ): { line: PrintedPoint[]; startNormal: Vector; endNormal: Vector } {
   const rough = simplify(points, offset * 0.5).filter(
     ([x, y], index, all) => index === 0 || x !== all[index - 1]?.[0] || y !== all[index - 1]?.[1],
   );
   const [first, last] = [rough[0], rough.at(-1)];
   if (!first || !last) return { line: [], startNormal: [0, -1], endNormal: [0, -1] };
-  const overall = leftOf(unit(first, last));
+  const [wholeFirst = first, wholeLast = last] = [whole[0], whole.at(-1)];
+  const overall = leftOf(unit(wholeFirst, wholeLast));
   // Upwards; for an upright path to the right.
   const side = overall[1] < -1e-6 || (Math.abs(overall[1]) <= 1e-6 && overall[0] > 0) ? 1 : -1;
   const normals = rough.slice(1).map((point, index): Vector => {

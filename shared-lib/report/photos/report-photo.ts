@@ -1,10 +1,13 @@
+import { unsureOf } from '../../geometry/outlines/index.ts';
 import type { Shot } from '../../model/shot.ts';
 import { reportWords } from '../../wording/report.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import { sayTaken } from '../dates.ts';
-import type { ReportPhoto } from '../model.ts';
+import type { PrintedStroke, PrintedTag, ReportPhoto } from '../model.ts';
 import { asSentence, counted, shortened } from '../sentence.ts';
 import { boxOf, type Frame, onPaper, type PixelBox, partFrame, wholeFrame } from './frame.ts';
+import { type MeasuredMark, measuredMarks, saysMeasured } from './measured.ts';
+import { scaleBar } from './scale-bar.ts';
 import { strokesFor } from './strokes.ts';
 import { placeTags } from './tags.ts';
 
@@ -29,7 +32,13 @@ function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null, hasChoi
   }
 }
 
-function captionOf(shot: Shot, place: PhotoPlace, isPart: boolean, context: ReportContext): string {
+function captionOf(
+  shot: Shot,
+  place: PhotoPlace,
+  isPart: boolean,
+  measured: readonly MeasuredMark[],
+  context: ReportContext,
+): string {
   const from = shortened(shot.seenFrom.replace(/^\s*from /i, ''), place === 'page-one' ? 36 : 200);
   const seen = from === '' ? '' : asSentence(`seen from ${from}`);
   const by = context.personName(shot.takenBy);
@@ -37,7 +46,8 @@ function captionOf(shot: Shot, place: PhotoPlace, isPart: boolean, context: Repo
   const photo = `Photo ${shot.sequence}${who}, ${sayTaken(shot)}.`;
   const own = place === 'page-one' ? '' : asSentence(shot.caption);
   const part = isPart && place !== 'page-one' ? reportWords.partOfPhoto : '';
-  return [seen, own, photo, part].filter((each) => each !== '').join(' ');
+  const sizes = place === 'page-one' ? '' : saysMeasured(measured, context);
+  return [seen, own, photo, part, sizes].filter((each) => each !== '').join(' ');
 }
 
 function alternativeOf(shot: Shot, entry: RankedFinding, marks: number, context: ReportContext): string {
@@ -47,6 +57,19 @@ function alternativeOf(shot: Shot, entry: RankedFinding, marks: number, context:
   return `Photo ${shot.sequence}: ${asSentence(what)} ${marked}`;
 }
 
+function barFor(
+  measured: MeasuredMark | undefined,
+  frame: Frame,
+  drawn: { strokes: readonly PrintedStroke[]; tags: readonly PrintedTag[]; scale: number },
+  { shop }: ReportContext,
+): ReportPhoto['scaleBar'] {
+  const box = measured && boxOf(measured.mark.points);
+  if (!measured || !box) return null;
+  const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  const strokes = drawn.strokes.map(({ points }) => points);
+  return scaleBar(measured.plane, middle, frame, { ...drawn, strokes }, shop.units);
+}
+
 /** A shot with the marks of one finding, laid out for its place in the report. */
 export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace, context: ReportContext): ReportPhoto {
   const marks = context.marksOn(shot.id, entry.finding.id).filter(({ role }) => role === 'finding');
@@ -54,14 +77,15 @@ export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace,
   const frame = frameFor(place, shot, box, (context.record.choices?.choices.length ?? 0) > 0);
   const scale = markScales[place];
   const dashed = entry.line.state === 'suspected';
-  const drawn = marks.map(({ shape, points, tagAt }) => ({
+  const drawn = marks.map((mark) => ({
     strokes: strokesFor(
-      shape,
-      points.map((point) => onPaper(frame, point)),
-      { scale, dashed },
+      mark.shape,
+      mark.points.map((point) => onPaper(frame, point)),
+      { scale, dashed, unsure: unsureOf(mark) },
     ),
-    tagAt: tagAt === null ? null : onPaper(frame, tagAt),
+    tagAt: mark.tagAt === null ? null : onPaper(frame, mark.tagAt),
   }));
+  const measured = measuredMarks(marks, context);
   const tags = placeTags(
     drawn
       .map(({ strokes, tagAt }) => ({
@@ -81,7 +105,8 @@ export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace,
     markScale: scale,
     strokes: drawn.flatMap(({ strokes }) => strokes),
     tags,
-    caption: captionOf(shot, place, frame.isPart, context),
+    scaleBar: barFor(measured[0], frame, { strokes: drawn.flatMap((each) => each.strokes), tags, scale }, context),
+    caption: captionOf(shot, place, frame.isPart, measured, context),
     alternative: alternativeOf(shot, entry, marks.length, context),
     missing: reportWords.photoMissing,
   };

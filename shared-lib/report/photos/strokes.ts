@@ -1,3 +1,4 @@
+import type { Stretches } from '../../geometry/outlines/outline.ts';
 import type { ShapeName } from '../../model/mark.ts';
 import type { PrintedPoint, PrintedStroke } from '../model.ts';
 import { beside, simplify } from './beside.ts';
@@ -62,7 +63,7 @@ function besideWithTicks(
 export function strokesFor(
   shape: ShapeName,
   points: readonly PrintedPoint[],
-  { scale, dashed }: { scale: number; dashed: boolean },
+  { scale, dashed, unsure = [] }: { scale: number; dashed: boolean; unsure?: Stretches },
 ): PrintedStroke[] {
   const stroke = (of: readonly PrintedPoint[], closed = false): PrintedStroke => ({ points: of, closed, dashed });
   const solid = (of: readonly PrintedPoint[]): PrintedStroke => ({ points: of, closed: false, dashed: false });
@@ -78,7 +79,8 @@ export function strokesFor(
     case 'line':
     case 'path': {
       const { line, ticks } = besideWithTicks(points, scale);
-      return [stroke(line), ...ticks.map(solid)];
+      const lines = unsure.length === 0 ? [stroke(line)] : stretches(points, scale, unsure, stroke);
+      return [...lines, ...ticks.map(solid)];
     }
     case 'span': {
       const { line, ticks } = besideWithTicks([first, last], scale);
@@ -91,4 +93,24 @@ export function strokesFor(
       ];
     }
   }
+}
+
+/** A traced path in pieces: where the tracer was not sure it is dotted. */
+function stretches(
+  points: readonly PrintedPoint[],
+  scale: number,
+  unsure: Stretches,
+  stroke: (of: readonly PrintedPoint[]) => PrintedStroke,
+): PrintedStroke[] {
+  const piece = (from: number, to: number): PrintedStroke =>
+    stroke(beside(points.slice(from, to + 1), offsetMm * scale, points).line);
+  const strokes: PrintedStroke[] = [];
+  let sureFrom = 0;
+  for (const [from, to] of [...unsure].sort((a, b) => a[0] - b[0])) {
+    if (from > sureFrom) strokes.push(piece(sureFrom, from));
+    strokes.push({ ...piece(from, to), dashed: false, dotted: true });
+    sureFrom = to;
+  }
+  if (sureFrom < points.length - 1) strokes.push(piece(sureFrom, points.length - 1));
+  return strokes;
 }
