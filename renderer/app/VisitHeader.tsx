@@ -13,6 +13,7 @@ const pages = [
   { page: 'page', words: 'Page' },
   { page: 'photos', words: 'Photos' },
   { page: 'sheets', words: 'Sheets' },
+  { page: 'causes', words: 'Causes' },
   { page: 'choices', words: 'Choices' },
   { page: 'report', words: 'Report' },
 ] as const satisfies readonly { page: VisitPage; words: string }[];
@@ -25,6 +26,7 @@ export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
   useCommand('visit.page', () => turnTo('page'));
   useCommand('visit.photos', () => turnTo('photos'));
   useCommand('visit.sheets', () => turnTo('sheets'));
+  useCommand('visit.causes', () => turnTo('causes'));
   useCommand('visit.choices', () => turnTo('choices'));
   useCommand('report.open', () => turnTo('report'));
 

@@ -35,6 +35,7 @@ export const commands = [
   { id: 'visit.page', words: 'The page', key: 'Ctrl+1', where: 'visit' },
   { id: 'visit.photos', words: 'The photos', key: 'Ctrl+2', where: 'visit' },
   { id: 'visit.sheets', words: 'The sheets', key: 'Ctrl+3', where: 'visit' },
+  { id: 'visit.causes', words: 'The causes', key: 'Ctrl+5', where: 'visit' },
   { id: 'visit.choices', words: 'The choices', key: 'Ctrl+4', where: 'visit' },
   { id: 'ending.first', words: 'The statement ends the first way', key: '1', where: 'visit' },
   { id: 'ending.second', words: 'The statement ends the second way', key: '2', where: 'visit' },

@@ -1,6 +1,7 @@
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import type { VisitPage } from '../app/place.ts';
+import { CausesPage } from '../causes/CausesPage.tsx';
 import { ChoicesPage } from '../choices/ChoicesPage.tsx';
 import { PhotosPage } from '../photos/PhotosPage.tsx';
 import { ReportPage } from '../report/ReportPage.tsx';
@@ -40,6 +41,8 @@ export function VisitPlace({ visitId, page, shotId, findingId, sheet, choiceId }
       return <PhotosPage record={visit.data} shotId={shotId} findingId={findingId} />;
     case 'sheets':
       return <SheetsPage record={visit.data} open={sheet} />;
+    case 'causes':
+      return <CausesPage record={visit.data} />;
     case 'choices':
       return <ChoicesPage record={visit.data} findingId={findingId} choiceId={choiceId} />;
     case 'report':

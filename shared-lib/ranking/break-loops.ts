@@ -42,3 +42,23 @@ export function breakLoops(
     [...causes],
   );
 }
+
+/**
+ * The links that close a loop: those into its beginning from inside it, loop by loop, until none is left.
+ */
+export function linksThatClose<T extends Cause>(
+  ids: readonly string[],
+  causes: readonly T[],
+  startOf: (loop: readonly string[]) => string,
+): T[] {
+  return loopsAmong(ids, causes).flatMap((loop) => {
+    const start = startOf(loop);
+    const members = new Set(loop);
+    const rest = loop.filter((id) => id !== start);
+    const inside = causes.filter(
+      ({ fromId, toId }) => fromId !== start && toId !== start && members.has(fromId) && members.has(toId),
+    );
+    const closing = causes.filter(({ fromId, toId }) => toId === start && members.has(fromId));
+    return [...closing, ...linksThatClose(rest, inside, startOf)];
+  });
+}

@@ -32,10 +32,10 @@ const safetyKey = (finding: Rankable): string => {
 const comparing = (a: number | string, b: number | string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Where a loop of causes begins: where the mechanic says, else at the earliest date, else at the lowest number. */
-export function loopStart(loop: readonly Rankable[]): Rankable {
+export function loopStart<T extends Pick<Rankable, 'number' | 'foundOn' | 'loopStart'>>(loop: readonly T[]): T {
   const [first, ...rest] = loop;
   if (first === undefined) throw new RangeError('a loop has members');
-  const key = (finding: Rankable) => `${finding.loopStart ? 0 : 1}${finding.foundOn ?? '9999-12-31'}`;
+  const key = (finding: T) => `${finding.loopStart ? 0 : 1}${finding.foundOn ?? '9999-12-31'}`;
   return rest.reduce(
     (best, next) => ((comparing(key(next), key(best)) || next.number - best.number) < 0 ? next : best),
     first,

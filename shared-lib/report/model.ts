@@ -248,6 +248,46 @@ export interface DiagramBlock {
   readonly legend: readonly { readonly tag: ReportTag; readonly words: string }[];
 }
 
+/** A chain of causes: told, drawn, and link by link with what it rests on. */
+export interface ChainsSection {
+  readonly kind: 'chains';
+  readonly heading: string;
+  readonly note: string;
+  readonly columns: readonly string[];
+  readonly stories: readonly {
+    readonly told: readonly string[];
+    readonly drawing: DiagramBlock;
+    readonly links: readonly { readonly link: string; readonly sure: string; readonly restsOn: string }[];
+  }[];
+}
+
+/** Possible causes across, what speaks for or against them downwards; and what became of each. */
+export interface SuspicionsSection {
+  readonly kind: 'suspicions';
+  readonly heading: string;
+  readonly note: string;
+  /** As many tables as the paper's width asks for. */
+  readonly tables: readonly {
+    readonly columns: readonly {
+      readonly what: string;
+      readonly where: string;
+      readonly state: string;
+      readonly isOver: boolean;
+    }[];
+    readonly lines: readonly {
+      readonly evidence: string;
+      readonly said: string;
+      readonly cells: readonly {
+        /** Empty where it was not held against it. */
+        readonly bears: '' | 'for' | 'against' | 'cannot tell';
+        readonly because: string;
+      }[];
+    }[];
+  }[];
+  readonly historyHeading: string;
+  readonly history: readonly ReportRow[];
+}
+
 export interface DiagramsSection {
   readonly kind: 'diagrams';
   readonly heading: string;
@@ -287,6 +327,8 @@ export type ReportSection =
   | RowsSection
   | SinceSection
   | SummarySection
+  | ChainsSection
+  | SuspicionsSection
   | DiagramsSection
   | FindingsSection
   | ReadingsSection

@@ -152,6 +152,11 @@ export const sheetShelfNames = [
 ] as const;
 export type SheetShelfName = (typeof sheetShelfNames)[number];
 
+/** A clause; with `unless`, one that a field of this value or more answers: a test taken hot. */
+export type OpenQuestion =
+  | string
+  | { readonly what: string; readonly unless: { readonly field: string; readonly atLeast: number } };
+
 export type HowShown = 'lines' | 'bars' | 'bore' | 'surface' | 'trend';
 
 export interface Description<
@@ -170,6 +175,8 @@ export interface Description<
    * Common practice, no source.
    */
   readonly takenAt: readonly string[];
+  /** What a good result does not rule out, and what a bad one does not say, as clauses. Common practice, no source. */
+  readonly leavesOpen: { readonly passed: readonly OpenQuestion[]; readonly failed: readonly OpenQuestion[] };
   /** Raised whenever the same inputs could give another result. */
   readonly version: number;
   readonly inputs: Inputs;

@@ -1,6 +1,7 @@
 import type { ReportContext } from '../context.ts';
 import type { ReportSection } from '../model.ts';
 import { cautions } from './cautions.ts';
+import { chains } from './chains.ts';
 import { choices } from './choices.ts';
 import { complaint } from './complaint.ts';
 import { coverage } from './coverage.ts';
@@ -23,6 +24,7 @@ export const sections: readonly ((context: ReportContext) => ReportSection | nul
   complaint,
   since,
   summary,
+  chains,
   suspected,
   diagrams,
   findings,

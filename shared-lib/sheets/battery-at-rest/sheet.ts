@@ -8,6 +8,10 @@ export const batteryAtRestSheet = describeSheet({
     'How full each battery is, by its voltage after rest, and whether its cells agree. Batteries joined side by side or in a row are parted and read one by one: a good one hides a weak one.',
   shelf: 'Battery, starting, charging',
   takenAt: ['ELEC/BAT'],
+  leavesOpen: {
+    passed: ['a battery that breaks down only under load'],
+    failed: ['whether the battery is worn out or was not charged'],
+  },
   version: 1,
   inputs: {
     rest: {

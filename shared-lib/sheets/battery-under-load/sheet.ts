@@ -8,6 +8,10 @@ export const batteryUnderLoadSheet = describeSheet({
     'Whether a charged battery holds its voltage for 15 seconds at half its cold-cranking rating. Parallel batteries are parted and tested one by one.',
   shelf: 'Battery, starting, charging',
   takenAt: ['ELEC/BAT'],
+  leavesOpen: {
+    passed: ['a fault of the cables or of the charging'],
+    failed: ['whether the battery is worn out, if it was not charged before'],
+  },
   version: 1,
   inputs: {
     rating: {

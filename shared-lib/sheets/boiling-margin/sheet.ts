@@ -10,6 +10,10 @@ export const boilingMarginSheet = describeSheet({
     'At which temperature this coolant boils under this cap at this altitude, and how far the hottest reading stays below. The cap counts as measured, not as stamped.',
   shelf: 'Cooling',
   takenAt: ['COOL'],
+  leavesOpen: {
+    passed: ['boiling at the exhaust seats, which run hotter than any gauge'],
+    failed: ['whether cap, coolant or heat is to blame'],
+  },
   version: 1,
   inputs: {
     cap: { kind: 'number', label: 'Cap opens at, measured', unit: 'kPa', possible: [0, 500], usual: [0, 160] },

@@ -9,6 +9,7 @@ export const boreSheet = describeSheet({
     'Diameters from the top of ring travel down, each in two or more directions, thrust direction first: wear, taper, out-of-round and the oversize that would clean it up. Two-point gauging does not see a three-lobed bore.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/LNR', 'ENG/BLK/BORE'],
+  leavesOpen: { passed: ['wear between the measured points'], failed: ['what wore it: dirt, heat or want of oil'] },
   version: 1,
   inputs: {
     nominal: { kind: 'number', label: 'Diameter when new', unit: 'mm', possible: [5, 1_000], usual: [50, 300] },

@@ -8,6 +8,10 @@ export const brakesSheet = describeSheet({
     'Stopping from a known speed on level ground with the pedals latched, and whether the parking brake holds on the steepest slope the machine works on.',
   shelf: 'Steering, brakes, lifting',
   takenAt: ['BRK'],
+  leavesOpen: {
+    passed: ['fading when hot, or on a wet or steep surface'],
+    failed: ['whether lining, cylinder, line or adjustment is at fault'],
+  },
   version: 1,
   inputs: {
     speed: { kind: 'number', label: 'Speed', unit: 'km/h', possible: [0.5, 150], usual: [5, 50] },

@@ -17,6 +17,10 @@ export const cableDropSheet = describeSheet({
     'What each leg of the starting circuit loses while the engine cranks, beside what a sound cable of its size would lose at that current.',
   shelf: 'Battery, starting, charging',
   takenAt: ['ELEC/CBL', 'ELEC/GND', 'ELEC/SOL', 'ELEC/MSW'],
+  leavesOpen: {
+    passed: ['a joint that is bad only when hot or shaken', 'broken strands that show only at a heavier current'],
+    failed: ['whether joint or cable is at fault, where both lie between the two points'],
+  },
   version: 1,
   inputs: {
     drop: { kind: 'number', label: 'Drop of this leg', repeats: 'highest', ...dropRange },

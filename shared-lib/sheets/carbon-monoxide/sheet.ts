@@ -8,6 +8,7 @@ export const carbonMonoxideSheet = describeSheet({
     'Carbon monoxide in the air people breathe: at the seat, in the cab, in the shed. A spot reading is one moment; limits are means over a shift.',
   shelf: 'Crank, oil and fuel',
   takenAt: ['ENG/EXH'],
+  leavesOpen: { passed: ['gas in another place, with another load or wind'], failed: ['where it gets in'] },
   version: 1,
   inputs: {
     reading: { kind: 'list', label: 'Carbon monoxide', unit: 'ppm', possible: [0, 100_000], usual: [0, 500] },

@@ -11,6 +11,7 @@ export const chainAndForkSheet = describeSheet({
     'Stretch of a chain over counted pitches under light tension, loss at a fork’s heel, tread left, and how far a hand reaches past a guard.',
   shelf: 'Steering, brakes, lifting',
   takenAt: ['FRM/MAST', 'DRV/WHEEL', 'PROT/GUARD'],
+  leavesOpen: { passed: ['a crack that nobody looked for'], failed: ['what overloaded it'] },
   version: 1,
   inputs: {
     pitches: { kind: 'number', label: 'Pitches counted', unit: '', possible: [1, 1_000], usual: [6, 100] },

@@ -10,6 +10,10 @@ export const chargingSheet = describeSheet({
     'Voltage at the battery and current at mid speed with a charged battery, then the most the alternator gives under a load test.',
   shelf: 'Battery, starting, charging',
   takenAt: ['ELEC/ALT', 'ELEC/REG'],
+  leavesOpen: {
+    passed: ['a fault that comes only hot, or when the belt slips'],
+    failed: ['whether alternator, regulator, belt or cable is to blame'],
+  },
   version: 1,
   inputs: {
     volts: {

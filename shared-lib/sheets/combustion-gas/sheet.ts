@@ -7,6 +7,15 @@ export const combustionGasSheet = describeSheet({
     'Test fluid over the open neck changes colour where exhaust gas bubbles through. It shows that there is a path, never where.',
   shelf: 'Cooling',
   takenAt: ['COOL/RAD/NECK', 'ENG/HG'],
+  leavesOpen: {
+    passed: [
+      { what: 'a crack or leak that closes when cold and opens hot', unless: { field: 'coolant', atLeast: 70 } },
+      'a leak that opens only under load or boost',
+      'a leak below the rings at top dead centre, as a hole in a liner',
+      'a shut thermostat, so that no gas reached the neck',
+    ],
+    failed: ['where the gas gets in: gasket, head, liner or pre-chamber'],
+  },
   version: 1,
   inputs: {
     load: { kind: 'text', label: 'Load and speed' },

@@ -9,6 +9,14 @@ export const compressionSheet = describeSheet({
   about: 'The pressure each cylinder reaches while cranking warm, brought to sea level, and how far they stand apart.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG'],
+  leavesOpen: {
+    passed: [
+      { what: 'a leak that opens only hot', unless: { field: 'coolant', atLeast: 70 } },
+      'a crack or gasket leak too small to cost compression',
+      'a leak low in the liner, below the rings',
+    ],
+    failed: ['whether valves, rings, gasket or bore leak'],
+  },
   version: 1,
   inputs: {
     raw: {

@@ -8,6 +8,7 @@ export const coolantConditionSheet = describeSheet({
   about: 'Strength by refractometer (for the right kind of glycol), acidity by strip, look and smell.',
   shelf: 'Cooling',
   takenAt: ['COOL/COOLANT'],
+  leavesOpen: { passed: ['what is deposited in the passages already'], failed: ['how long it has been so'] },
   version: 1,
   inputs: {
     glycol: { kind: 'number', label: 'Glycol by volume', unit: '%', possible: [0, 100], usual: [0, 70] },

@@ -9,6 +9,10 @@ export const coolingPressureHoldSheet = describeSheet({
     'Pressure pumped on the closed system and what is left of it. With the size of the gas space, how much coolant has gone.',
   shelf: 'Cooling',
   takenAt: ['COOL'],
+  leavesOpen: {
+    passed: ['a leak that opens only hot, under load or at a higher pressure', 'a leak slower than the test can show'],
+    failed: ['where it leaks: outside, into a cylinder or into the oil'],
+  },
   version: 1,
   inputs: {
     applied: { kind: 'number', label: 'Pressure applied', unit: 'kPa', possible: [1, 500], usual: [20, 160] },

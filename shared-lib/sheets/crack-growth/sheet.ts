@@ -9,6 +9,10 @@ export const crackGrowthSheet = describeSheet({
   about: 'The same crack, the same ends, the same method and light, at two visits. Two lengths never tell a safe life.',
   shelf: 'Any part',
   takenAt: [],
+  leavesOpen: {
+    passed: ['growth smaller than the reading can show', 'growth out of sight, below the surface or under paint'],
+    failed: ['what drives it'],
+  },
   version: 1,
   inputs: {
     before: { label: 'Length before', ...length },

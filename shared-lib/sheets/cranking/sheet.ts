@@ -9,6 +9,10 @@ export const crankingSheet = describeSheet({
     'Voltage, current and speed while the starter turns the engine with its fuel cut. The dip of the first third of a second is noted apart.',
   shelf: 'Battery, starting, charging',
   takenAt: ['ELEC/STR'],
+  leavesOpen: {
+    passed: ['a bad joint that shows only on some starts'],
+    failed: ['whether battery, cables, starter or a tight engine is to blame'],
+  },
   version: 1,
   inputs: {
     volts: {

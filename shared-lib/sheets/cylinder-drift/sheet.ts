@@ -10,6 +10,10 @@ export const cylinderDriftSheet = describeSheet({
     'How far a held load moves with the control in neutral and the engine off, and what flow of oil that is. The load stands over a safe support.',
   shelf: 'Hydraulics',
   takenAt: ['HYD/CYL'],
+  leavesOpen: {
+    passed: ['a drift that shows only hot or under a heavier load'],
+    failed: ['whether seal, valve, lock valve or line lets it sink'],
+  },
   version: 1,
   inputs: {
     drift: { kind: 'number', label: 'Drift', unit: 'mm', possible: [0, 20_000], usual: [0, 500], repeats: 'highest' },

@@ -9,6 +9,10 @@ export const cylinderLeakageSheet = describeSheet({
     'Air is let into a cylinder at top dead centre of compression; how much pressure is lost over the tester, and where the air is heard. Compare cylinders with one tester only.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/PST', 'ENG/RING', 'ENG/HG'],
+  leavesOpen: {
+    passed: ['a leak that opens only hot or running', 'a leak further down the liner, with the piston at the top'],
+    failed: ['whether gasket, head or liner, where bubbles come in the coolant'],
+  },
   version: 1,
   inputs: {
     supply: { kind: 'number', label: 'Pressure supplied', unit: 'bar', possible: [0.1, 20], usual: [1, 10] },

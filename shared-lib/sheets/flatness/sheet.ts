@@ -9,6 +9,10 @@ export const flatnessSheet = describeSheet({
     'Deck or head, cleaned, unclamped, evenly supported and cold: the largest feeler under a straightedge along the edges, ends and diagonals, or heights over a grid.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/BLK/DECK', 'ENG/HD'],
+  leavesOpen: {
+    passed: ['a surface that moves when it is bolted down or hot', 'a crack'],
+    failed: ['whether heat or a wrong tightening bent it'],
+  },
   version: 1,
   inputs: {
     points: {

@@ -9,6 +9,7 @@ export const hoursAndTrendSheet = describeSheet({
     'True hours from the meter and its offset, use in a day, and where a series of readings meets its limit. A changed part begins a new series.',
   shelf: 'Any part',
   takenAt: ['INST/HRM'],
+  leavesOpen: { passed: ['anything that lies between two readings'], failed: ['why it changes'] },
   version: 1,
   inputs: {
     reading: { label: 'Meter reading', ...hours, possible: [0, 1_000_000] },

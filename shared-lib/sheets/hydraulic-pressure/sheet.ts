@@ -9,6 +9,10 @@ export const hydraulicPressureSheet = describeSheet({
     'Relief pressure with hot oil, the flow that a cylinder’s time tells, and how much of it is left under load. Gauges and hoses are rated above relief; a pump is never shut off without one.',
   shelf: 'Hydraulics',
   takenAt: ['HYD/PUMPH', 'HYD/RV', 'HYD/CYL'],
+  leavesOpen: {
+    passed: ['a fault that shows only hot or at another speed'],
+    failed: ['whether pump, relief valve or a leak further on is to blame'],
+  },
   version: 1,
   inputs: {
     relief: {

@@ -9,6 +9,7 @@ export const injectorsSheet = describeSheet({
     'On the hand pump: opening pressure, spray and a dry seat. On the engine: what each gives back over the same time, against the middle one.',
   shelf: 'Crank, oil and fuel',
   takenAt: ['FUEL/INJ'],
+  leavesOpen: { passed: ['a nozzle that dribbles only hot'], failed: ['whether nozzle, seat or spring is at fault'] },
   version: 1,
   inputs: {
     opens: { kind: 'per-cylinder', label: 'Opening pressure', unit: 'bar', possible: [0, 2_500], usual: [50, 500] },

@@ -9,6 +9,10 @@ export const journalsSheet = describeSheet({
     'A journal at both ends, each in two directions, and the shells it runs in, torqued. Look for cracks in the fillets by magnet as well.',
   shelf: 'Crank, oil and fuel',
   takenAt: ['ENG/CRK', 'ENG/ROD'],
+  leavesOpen: {
+    passed: ['a crack in a fillet, which sizes do not show'],
+    failed: ['what wore it: dirt, want of oil or a bent crank'],
+  },
   version: 1,
   inputs: {
     diameters: {

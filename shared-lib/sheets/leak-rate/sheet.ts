@@ -14,6 +14,10 @@ export const leakRateSheet = describeSheet({
     'Drops counted or fluid caught over a time. A wetted area only shows where it leaks; it is never turned into a rate.',
   shelf: 'Any part',
   takenAt: [],
+  leavesOpen: {
+    passed: ['a leak that opens only hot, running or under pressure'],
+    failed: ['where it comes from: a wet area only leads there'],
+  },
   version: 1,
   inputs: {
     drops: { kind: 'number', label: 'Drops counted', unit: '', possible: [0, 100_000], usual: [0, 2_000] },

@@ -8,6 +8,10 @@ export const linerProtrusionSheet = describeSheet({
   about: 'How far each liner stands above the deck at four or more places of the clock, clamped, without its seals.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/LNR', 'ENG/BLK/CBORE'],
+  leavesOpen: {
+    passed: ['a flange that settles once it is clamped'],
+    failed: ['whether liner, flange or counterbore is at fault'],
+  },
   version: 1,
   inputs: {
     heights: {

@@ -9,6 +9,10 @@ export const oilPressureSheet = describeSheet({
     'Pressure on a test gauge, hot, at idle and at rated speed; and how the level changes. Rising oil is fuel or coolant.',
   shelf: 'Crank, oil and fuel',
   takenAt: ['ENG/LUB'],
+  leavesOpen: {
+    passed: ['a pressure that falls only hot or on slopes'],
+    failed: ['whether pump, valve, bearings or a broken jet lets it fall'],
+  },
   version: 1,
   inputs: {
     pressure: {

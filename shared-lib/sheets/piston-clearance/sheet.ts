@@ -12,6 +12,10 @@ export const pistonClearanceSheet = describeSheet({
     'Bore less skirt in the thrust direction, both brought to 20 °C; and the end gap of a ring in the unworn part of the bore.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/PST', 'ENG/RING'],
+  leavesOpen: {
+    passed: ['a hot clearance lost where heat or oil is wrong'],
+    failed: ['whether bore, piston or ring is worn'],
+  },
   version: 1,
   inputs: {
     bore: { kind: 'number', label: 'Bore, thrust direction', ...size },

@@ -10,6 +10,10 @@ export const pressureCapSheet = describeSheet({
   about: 'Where the cap opens, whether it holds, and whether its vacuum valve lets air back in.',
   shelf: 'Cooling',
   takenAt: ['COOL/CAP'],
+  leavesOpen: {
+    passed: ['a leak elsewhere in the system', 'a wrong cap for this radiator'],
+    failed: ['whether the pressure ever rose so high in use'],
+  },
   version: 1,
   inputs: {
     rating: { kind: 'number', label: 'Rating stamped on the cap', ...pressure },

@@ -9,6 +9,14 @@ export const pressureTestSheet = describeSheet({
     'The water passages are closed off, filled with warm water or held under it, and put under pressure. Bubbles show where; a fall without bubbles is the fixture or a place not watched.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/HD', 'ENG/BLK'],
+  leavesOpen: {
+    passed: [
+      { what: 'a crack that opens only hot', unless: { field: 'temperature', atLeast: 70 } },
+      'a crack that opens only clamped or under combustion',
+      'a crack that does not reach the tested passages',
+    ],
+    failed: ['what cracked it'],
+  },
   version: 1,
   inputs: {
     pressure: { kind: 'number', label: 'Test pressure', unit: 'kPa', possible: [1, 2_000], usual: usualTestKpa },

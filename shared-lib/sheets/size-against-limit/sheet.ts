@@ -8,6 +8,7 @@ export const sizeAgainstLimitSheet = describeSheet({
   about: 'Any size, gap, run-out or thickness that no other sheet asks for, with the limit it is held against.',
   shelf: 'Any part',
   takenAt: [],
+  leavesOpen: { passed: ['a fault that sizes do not show'], failed: ['what wore it'] },
   version: 1,
   inputs: {
     what: { kind: 'text', label: 'What was measured' },

@@ -9,6 +9,7 @@ export const steeringPlaySheet = describeSheet({
     'How far the rim of the steering wheel turns between the points where the road wheel just starts each way; engine running if the steering is powered.',
   shelf: 'Steering, brakes, lifting',
   takenAt: ['STEER'],
+  leavesOpen: { passed: ['a joint that is loose only in one position'], failed: ['which joint has the play'] },
   version: 1,
   inputs: {
     radius: {

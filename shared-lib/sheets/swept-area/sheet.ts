@@ -11,6 +11,7 @@ export const sweptAreaSheet = describeSheet({
     'How much of the face a seal, ring or shoe runs over is scored, worn or bare, from areas measured on the part or on a scaled photo.',
   shelf: 'Any part',
   takenAt: [],
+  leavesOpen: { passed: ['anything outside the surface that was looked at'], failed: ['how deep it goes'] },
   version: 1,
   inputs: {
     marked: { label: 'Marked area', ...area },

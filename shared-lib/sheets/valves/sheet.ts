@@ -7,6 +7,7 @@ export const valvesSheet = describeSheet({
   about: 'How deep a valve sits, how wide and true its seat is, and the play of its stem, by sizes or by rocking it.',
   shelf: 'Cylinders and head',
   takenAt: ['ENG/HD'],
+  leavesOpen: { passed: ['a valve that leaks only hot'], failed: ['what burnt or wore it'] },
   version: 1,
   inputs: {
     valve: { kind: 'choice', label: 'Valve', answers: ['intake', 'exhaust'] },

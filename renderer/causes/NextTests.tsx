@@ -1,0 +1,88 @@
+import { useMemo } from 'react';
+import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { type NextTest, nextTestRule, nextTests } from '../../shared-lib/suspicions/next-test.ts';
+import type { SuspicionTable } from '../../shared-lib/suspicions/table.ts';
+import { go } from '../app/place.ts';
+import { Button } from '../ui/Button.tsx';
+import { listWords } from '../ui/words.ts';
+import styles from './CausesPage.module.css';
+
+interface NextTestsProps {
+  readonly record: VisitRecord;
+  readonly table: SuspicionTable;
+}
+
+/** What to test next that would tell most, and what was not held against anything yet. */
+export function NextTests({ record, table }: NextTestsProps) {
+  const tests = useMemo(() => nextTests(record), [record]);
+  const open = table.columns.filter(({ state }) => state === 'open');
+  const unheld = table.sources.filter(({ id }) => !table.columns.some(({ cells }) => cells.has(id)));
+  if (table.columns.length === 0) return null;
+  return (
+    <section aria-label="What to test next">
+      <h2 className={styles.ruled}>What to test next</h2>
+      {open.length === 0 && <p className="soft">No suspicion is open.</p>}
+      {open.length > 0 && tests.length === 0 && (
+        <p className="soft">
+          No sheet or method that is left is known to show an open suspicion. Say where it would be, and of what kind.
+        </p>
+      )}
+      <ol className={styles.tests}>
+        {tests.map((test) => (
+          <li key={test.key}>
+            <span>
+              <strong>{test.name}</strong>
+              {test.again !== '' && `, again, ${test.again}`}
+              <span className={styles.small}>{showsWords(test, table)}</span>
+            </span>
+            {test.open !== null && <OpenSheet visitId={record.visit.id} name={test.name} {...test.open} />}
+          </li>
+        ))}
+      </ol>
+      {tests.length > 0 && <p className={styles.small}>{nextTestRule}</p>}
+      {open.length > 0 && unheld.length > 0 && (
+        <p className={styles.small}>
+          {unheld.length === 1 ? 'One line' : `${unheld.length} lines`} of the table{' '}
+          {unheld.length === 1 ? 'is' : 'are'} not held against any suspicion yet.
+        </p>
+      )}
+    </section>
+  );
+}
+
+const quoted = (table: SuspicionTable, test: NextTest, powers: readonly string[]): string[] =>
+  test.shows.flatMap(({ suspicionId, power }) => {
+    const column = table.columns.find(({ suspicion }) => suspicion.id === suspicionId);
+    return column === undefined || !powers.includes(power) ? [] : [`“${column.suspicion.what}”`];
+  });
+
+function showsWords(test: NextTest, table: SuspicionTable): string {
+  const parts = [
+    { powers: ['good'], words: 'shows' },
+    { powers: ['partial'], words: 'may show, and can miss,' },
+    { powers: ['cannot'], words: 'says nothing of' },
+  ].flatMap(({ powers, words }) => {
+    const named = quoted(table, test, powers);
+    return named.length === 0 ? [] : [`${words} ${listWords(named)}`];
+  });
+  return parts.join('; ');
+}
+
+interface OpenSheetProps {
+  readonly visitId: string;
+  readonly name: string;
+  readonly sheet: string;
+  readonly at: string | null;
+}
+
+function OpenSheet({ visitId, name, sheet, at }: OpenSheetProps) {
+  return (
+    <Button
+      look="link"
+      label={`Open the sheet: ${name}`}
+      onPress={() => go({ name: 'visit', visitId, page: 'sheets', sheet, ...(at === null ? {} : { at }) })}
+    >
+      Open the sheet
+    </Button>
+  );
+}

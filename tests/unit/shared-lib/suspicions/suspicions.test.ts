@@ -1,0 +1,210 @@
+import { describe, expect, it } from 'vitest';
+import type { Evidence, Suspicion } from '../../../../shared-lib/choices/records.ts';
+import type { VisitRecord } from '../../../../shared-lib/contract/visits.ts';
+import type { Reading, Verdict } from '../../../../shared-lib/model/reading.ts';
+import { sheets } from '../../../../shared-lib/sheets/index.ts';
+import { historyOf } from '../../../../shared-lib/suspicions/history.ts';
+import { nextTests } from '../../../../shared-lib/suspicions/next-test.ts';
+import { leftOpenBy, ownLimit } from '../../../../shared-lib/suspicions/own-limit.ts';
+import { suspicionTable } from '../../../../shared-lib/suspicions/table.ts';
+import { aFinding, plainLayout } from '../../../support/ranking/a-finding.ts';
+
+const reading = (id: string, sheet: string, verdict: Verdict, differs: Partial<Reading> = {}): Reading => ({
+  id,
+  visitId: 'v1',
+  sheet,
+  sheetVersion: 1,
+  at: 'COOL/RAD/NECK',
+  inputs: {},
+  conditions: {},
+  remark: '',
+  notTakenBecause: null,
+  instrumentId: null,
+  takenAtMs: 1000,
+  results: [{ of: 'x', value: '1', seen: null, limit: null, uncertainty: null, uncertaintyFrom: null, verdict }],
+  ...differs,
+});
+
+const suspicion = (id: string, differs: Partial<Suspicion> = {}): Suspicion => ({
+  id,
+  what: id,
+  at: null,
+  defect: null,
+  closedBecause: null,
+  createdAtMs: 0,
+  evidence: [],
+  turns: [],
+  ...differs,
+});
+
+const evidence = (id: string, differs: Partial<Evidence>): Evidence => ({
+  id,
+  findingId: null,
+  readingId: null,
+  bears: 'cannot tell',
+  because: '',
+  atMs: 2000,
+  ...differs,
+});
+
+type Told = Pick<VisitRecord, 'findings' | 'readings' | 'layout' | 'choices'>;
+
+const visit = (
+  suspicions: readonly Suspicion[],
+  readings: readonly Reading[] = [],
+  findings: Told['findings'] = [],
+): Told => ({
+  findings,
+  readings,
+  layout: { id: 'l1', machineId: 'm1', version: 1, layout: plainLayout },
+  choices: {
+    money: { currency: '', taxPercent: null },
+    suspicions,
+    steps: [],
+    choices: [],
+    decisions: [],
+    undecided: [],
+    carriedOver: [],
+  },
+});
+
+const asSource = (each: Reading) => ({ kind: 'reading', id: each.id, atMs: 0, title: '', reading: each }) as const;
+
+// Source: the handbook's MS-09: a leak closed when cold or at idle is the first of its false negatives.
+describe('a gas test that found nothing', () => {
+  it('does not rule out what opens hot, unless it was taken hot', () => {
+    const cold = reading('r1', 'MS-09', 'not found by this test', { conditions: { coolant: '20 °C' } });
+    expect(ownLimit(asSource(cold), 'cannot tell')).toBe(
+      'does not rule out a crack or leak that closes when cold and opens hot',
+    );
+    expect(ownLimit(asSource(cold), 'against')).toMatch(/opens hot$/);
+    const hot = reading('r2', 'MS-09', 'not found by this test', { conditions: { coolant: '88' } });
+    expect(ownLimit(asSource(hot), 'cannot tell')).toBe('does not rule out a leak that opens only under load or boost');
+    const edge = reading('r3', 'MS-09', 'not found by this test', { conditions: { coolant: '70' } });
+    expect(leftOpenBy(edge).open).toHaveLength(3);
+  });
+
+  it('says of one that found gas that it does not say where', () => {
+    expect(ownLimit(asSource(reading('r', 'MS-09', 'shown')), 'for')).toMatch(/^does not say where the gas gets in/);
+  });
+});
+
+it('every sheet says what a good result leaves open and what a bad one does not say', () => {
+  for (const { id, leavesOpen } of sheets) {
+    expect(leavesOpen.passed.length, id).toBeGreaterThan(0);
+    expect(leavesOpen.failed.length, id).toBeGreaterThan(0);
+  }
+});
+
+it('a field that answers an open question is one of its own sheet', () => {
+  for (const sheet of sheets) {
+    for (const question of [...sheet.leavesOpen.passed, ...sheet.leavesOpen.failed]) {
+      if (typeof question === 'string') continue;
+      const field = { ...sheet.inputs, ...sheet.conditions }[question.unless.field];
+      expect(field?.kind, `${sheet.id} ${question.unless.field}`).toBe('number');
+    }
+  }
+});
+
+it('void, too close and unlimited readings say why they settle nothing', () => {
+  const limits = (['void', 'too close to tell', 'recorded only'] as const).map((verdict) =>
+    ownLimit(asSource(reading('r', 'MS-10', verdict)), 'cannot tell'),
+  );
+  expect(limits).toEqual([
+    'the conditions of the test were not met',
+    'the reading lies closer to its limit than it can be off by',
+    'there was no limit to hold it against',
+  ]);
+});
+
+// Source: the handbook's 4.1: a negative by a weak method does not clear, and says which method.
+it('what was looked for and not found says by what, and that this can miss it', () => {
+  const finding = aFinding(5, { defect: 'crack', state: 'none-found', methods: ['MG'], locations: ['ENG/BLK/DECK.1'] });
+  const source = { kind: 'finding', id: finding.id, atMs: 0, title: '', finding } as const;
+  expect(ownLimit(source, 'against')).toBe('not found by magnifier, which can miss it');
+});
+
+it('the last word on each counts; what was said before stays in the cell and in the history', () => {
+  const gas = reading('r1', 'MS-09', 'not found by this test');
+  const turned = suspicion('crack', {
+    evidence: [
+      evidence('e1', { readingId: 'r1', bears: 'against', atMs: 2000 }),
+      evidence('e2', { readingId: 'r1', bears: 'cannot tell', because: 'It was cold.', atMs: 3000 }),
+    ],
+    closedBecause: null,
+    turns: [
+      { id: 't1', turn: 'given-up', findingId: null, because: 'gas test', atMs: 2500 },
+      { id: 't2', turn: 'taken-up', findingId: null, because: 'still loses coolant', atMs: 3500 },
+    ],
+  });
+  const record = visit([turned], [gas]);
+  const [column] = suspicionTable(record).columns;
+  expect(column?.state).toBe('open');
+  expect(column?.counts).toEqual({ for: 0, against: 0, 'cannot tell': 1 });
+  expect(column?.cells.get('r1')).toMatchObject({ bears: 'cannot tell', because: 'It was cold.' });
+  expect(column?.cells.get('r1')?.earlier.map(({ bears }) => bears)).toEqual(['against']);
+  expect(historyOf(turned, record).map(({ words, reverses }) => [words, reverses])).toEqual([
+    ['suspected', false],
+    ['against: combustion gas in the coolant, radiator, filler neck', false],
+    ['given up (gas test)', true],
+    ['cannot tell, no longer against: combustion gas in the coolant, radiator, filler neck (it was cold)', true],
+    ['taken up again (still loses coolant)', true],
+  ]);
+});
+
+it('what was superseded still stands in the row where it spoke; what was not examined cannot speak', () => {
+  const first = aFinding(1);
+  const second = aFinding(2, { supersedes: 'f1' });
+  const unseen = aFinding(3, { state: 'not-examined' });
+  const held = suspicion('s', { evidence: [evidence('e', { findingId: 'f1' })] });
+  const { sources } = suspicionTable(visit([held], [], [first, second, unseen]));
+  expect(sources.map(({ id }) => id)).toEqual(['f1', 'f2']);
+});
+
+describe('what to test next', () => {
+  // Source: the handbook's table 4.1a, row of the tight crack: penetrant and magnetic particle good, pressure test,
+  // gas test and cylinder leakage in part, compression not at all.
+  it('offers what the published table says can show a crack, and not what cannot', () => {
+    const crack = suspicion('crack', { at: 'ENG/HD.1', defect: 'crack' });
+    const names = nextTests(visit([crack])).map(({ name }) => name);
+    expect(names).toEqual(['Combustion gas in the coolant', 'Cylinder leakage', 'Penetrant', 'Magnetic particle']);
+  });
+
+  // Source: the same table: cylinder leakage is good for a gasket and partial for a crack, compression partial and nothing.
+  it('puts first what tells two open suspicions apart, as the machine stands', () => {
+    const crack = suspicion('crack', { at: 'ENG/HD.1', defect: 'crack' });
+    const gasket = suspicion('gasket', { at: 'ENG/HG', defect: 'combgas' });
+    const [first, second] = nextTests(visit([crack, gasket]));
+    expect([first?.name, second?.name]).toEqual(['Cylinder leakage', 'Compression']);
+    expect(first?.shows).toEqual([
+      { suspicionId: 'crack', power: 'partial' },
+      { suspicionId: 'gasket', power: 'good' },
+    ]);
+    const order = nextTests(visit([crack, gasket])).map(({ isOpened }) => isOpened);
+    expect(order).toEqual(order.toSorted());
+  });
+
+  // Source: the handbook's MS-09: with coolant lost one negative never closes the suspicion; it is repeated hot.
+  it('offers a test again that was taken cold, and not one that was taken hot', () => {
+    const crack = suspicion('crack', { at: 'ENG/HD.1', defect: 'crack' });
+    const taken = (coolant: string) => reading('r1', 'MS-09', 'not found by this test', { conditions: { coolant } });
+    const [again] = nextTests(visit([crack], [taken('20 °C')]));
+    expect(again).toMatchObject({
+      name: 'Combustion gas in the coolant',
+      again: 'with coolant temperature 70 °C or more',
+    });
+    expect(nextTests(visit([crack], [taken('85 °C')])).map(({ name }) => name)).not.toContain(
+      'Combustion gas in the coolant',
+    );
+  });
+
+  it('is silent of what is given up or found', () => {
+    const given = suspicion('a', { at: 'ENG/HD.1', defect: 'crack', closedBecause: 'hose' });
+    const found = suspicion('b', {
+      at: 'ENG/HD.1',
+      defect: 'crack',
+      turns: [{ id: 't', turn: 'found', findingId: 'f1', because: '', atMs: 1 }],
+    });
+    expect(nextTests(visit([given, found]))).toEqual([]);
+  });
+});
