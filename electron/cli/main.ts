@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { addApply } from './commands/apply.ts';
 import { addBackup, addRestore } from './commands/backup.ts';
+import { addCard } from './commands/card.ts';
 import { addCheck } from './commands/check.ts';
 import { addChoices } from './commands/choices.ts';
 import { addDemo } from './commands/demo.ts';
@@ -41,6 +42,7 @@ for (const add of [
   addExtract,
   addTrace,
   addMeasure,
+  addCard,
   addRegister,
   addSheets,
   addSheet,

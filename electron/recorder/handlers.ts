@@ -5,6 +5,7 @@ import { findingHandlers } from './findings/handlers.ts';
 import { journalHandlers } from './journal/handlers.ts';
 import { machineHandlers } from './machines/handlers.ts';
 import { markHandlers } from './marks/handlers.ts';
+import { cardHandlers } from './measuring/card-handlers.ts';
 import { measuringHandlers } from './measuring/handlers.ts';
 import { photoHandlers } from './photos/handlers.ts';
 import { readingHandlers } from './readings/handlers.ts';
@@ -23,6 +24,7 @@ export const handlers: Handlers = {
   ...photoHandlers,
   ...markHandlers,
   ...measuringHandlers,
+  ...cardHandlers,
   ...comparisonHandlers,
   ...findingHandlers,
   ...readingHandlers,

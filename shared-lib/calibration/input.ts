@@ -42,6 +42,13 @@ export const KnownCircle = z.strictObject({
 export const KnownPoints = z.strictObject({
   method: z.literal('known-points'),
   points: z.array(z.strictObject({ px: ImagePoint, mm: PlanePoint })).max(500),
+  /**
+   * Have the points say how the lens bends straight lines; `bendU` is how far it may bend at all (standard uncertainty of
+   * `Lens.bend`). Without it, or with fewer than six points, nothing is estimated and `lensShare` alone counts.
+   */
+  lens: z.strictObject({ bendU: z.number().positive().max(0.5) }).optional(),
+  /** Relative standard uncertainty of all millimetres at once: how true to scale the reference was printed or made. */
+  referenceShare: z.number().nonnegative().max(0.1).optional(),
   ...common,
 });
 

@@ -3,8 +3,8 @@ import { distance } from '../geometry/plane.ts';
 import type { XY } from '../geometry/spaces.ts';
 import type { CalibrationInput, MeasuredShape } from './input.ts';
 import { leanShare } from './lean.ts';
-import { clicksOf, mapPlane, type PlaneMapping } from './plane-mapping.ts';
-import { fromLimits, type InputQuantity, propagate } from './propagate.ts';
+import { mapPlane, type PlaneMapping, pointNoisePx } from './plane-mapping.ts';
+import { referenceShares } from './reference-shares.ts';
 import { type SizeUnit, sizeOf, slopesOf, unitOf } from './shape-size.ts';
 import { showMeasured } from './show-measured.ts';
 
@@ -58,20 +58,15 @@ export function measureShape(
   const what = unitOf(shape);
   const value = sizeOf(shape, pointsInPlane(mapping, points));
   const inflated = inflation(input, mapping);
-  const inputs = inputsOf(input, inflated);
-  const through = propagate(
-    (values) => sizeOf(shape, pointsInPlane(mapPlane(withValues(input, values)), points)),
-    inputs,
-  );
-  const clicks = 2 * clicksOf(input).length;
+  const reference = referenceShares(input, inflated, (other) => sizeOf(shape, pointsInPlane(other, points)));
   const power = what === 'area' ? 2 : what === 'length' ? 1 : 0;
   const size = Math.abs(value);
   const shares: Record<UncertaintySource, number> = {
-    'clicking-reference': Math.hypot(...through.shares.slice(0, clicks)),
-    'reference-tolerance': Math.hypot(...through.shares.slice(clicks)),
+    'clicking-reference': reference.clicking,
+    'reference-tolerance': Math.hypot(reference.tolerance, trueToScale(input) * power * size),
     'clicking-mark': clickingShare(mapping, shape, points, pointPx),
     lean: leanShare(input, mapping, shape, points, value),
-    lens: input.lensShare * power * size,
+    lens: Math.hypot(reference.bend, input.lensShare * power * size),
   };
   const expanded = 2 * Math.hypot(...Object.values(shares));
   const middle = middleOf(points);
@@ -87,7 +82,7 @@ export function measureShape(
   };
 }
 
-function pointsInPlane(mapping: PlaneMapping, points: readonly XY[]): XY[] {
+function pointsInPlane(mapping: Pick<PlaneMapping, 'toPlane'>, points: readonly XY[]): XY[] {
   return points.map((point) => {
     const there = mapping.toPlane(point);
     if (!there) throw new AppError('mark-beyond-horizon', {});
@@ -95,33 +90,8 @@ function pointsInPlane(mapping: PlaneMapping, points: readonly XY[]): XY[] {
   });
 }
 
-/** Clicked coordinates first, then what was stated. */
-function inputsOf(input: CalibrationInput, clickingPx: number): InputQuantity[] {
-  const clicked = clicksOf(input).flatMap(({ x, y }) => [
-    { value: x, u: clickingPx },
-    { value: y, u: clickingPx },
-  ]);
-  const u = fromLimits(input.toleranceMm);
-  if (input.method === 'known-length') return [...clicked, { value: input.lengthMm, u }];
-  if (input.method === 'known-circle') return [...clicked, { value: input.diameterMm, u }];
-  return [
-    ...clicked,
-    ...input.points.flatMap(({ mm }) => [
-      { value: mm.x, u },
-      { value: mm.y, u },
-    ]),
-  ];
-}
-
-function withValues(input: CalibrationInput, values: readonly number[]): CalibrationInput {
-  const pair = (k: number): XY => ({ x: values[2 * k] ?? 0, y: values[2 * k + 1] ?? 0 });
-  // A click moved for a derivative may leave the photo.
-  const { photo: _, ...rest } = input;
-  if (rest.method === 'known-length') return { ...rest, ends: [pair(0), pair(1)], lengthMm: values[4] ?? 0 };
-  if (rest.method === 'known-circle')
-    return { ...rest, rim: rest.rim.map((_point, k) => pair(k)), diameterMm: values.at(-1) ?? 0 };
-  const count = rest.points.length;
-  return { ...rest, points: rest.points.map((_point, k) => ({ px: pair(k), mm: pair(count + k) })) };
+function trueToScale(input: CalibrationInput): number {
+  return input.method === 'known-points' ? (input.referenceShare ?? 0) : 0;
 }
 
 /**
@@ -131,7 +101,8 @@ function withValues(input: CalibrationInput, values: readonly number[]): Calibra
  */
 function inflation(input: CalibrationInput, { residualsPx, degrees }: PlaneMapping): number {
   if (degrees < 1) return input.clickingPx;
-  const squares = residualsPx.reduce((sum, r) => sum + (r / input.clickingPx) ** 2, 0);
+  const usualPx = input.method === 'known-points' ? pointNoisePx(input) : input.clickingPx;
+  const squares = residualsPx.reduce((sum, r) => sum + (r / usualPx) ** 2, 0);
   const spread = 2 / (9 * degrees);
   const most = degrees * (1 - spread + 1.645 * Math.sqrt(spread)) ** 3;
   return squares > most ? input.clickingPx * Math.sqrt(squares / degrees) : input.clickingPx;

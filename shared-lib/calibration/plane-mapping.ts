@@ -2,18 +2,22 @@ import { AppError } from '../contract/errors.ts';
 import { boundingBox, distance, midpoint } from '../geometry/plane.ts';
 import type { XY } from '../geometry/spaces.ts';
 import { type Ellipse, fitEllipse } from './ellipse.ts';
-import { fitHomography, type Homography, invert, type PointPair, project, turnAlike } from './homography.ts';
+import { fitHomography, type Homography, type PointPair, turnAlike } from './homography.ts';
 import type { CalibrationInput } from './input.ts';
+import { fitPlane, intoPhoto, intoPlane, type LensGuess } from './plane-fit.ts';
+import { fromLimits } from './propagate.ts';
 
 /** From pixels of the upright photo to millimetres in one plane. */
 export interface PlaneMapping {
   /** @returns null at or beyond the plane's horizon */
   toPlane(point: XY): XY | null;
   toPhoto(point: XY): XY | null;
-  /** The same as `toPlane`, as a matrix. */
+  /** The same as `toPlane`, as a matrix; the nearest one where the lens bends straight lines. */
   readonly matrix: Homography;
   /** Distance of each reference point from where the mapping puts it, px. */
   readonly residualsPx: readonly number[];
+  /** How the lens bends straight lines (`Lens.bend`), where the reference has said so; else null. */
+  readonly bend: number | null;
   /** Readings beyond what the mapping needs. */
   readonly degrees: number;
   /** Where the reference lies in the photo, and how far it reaches, px. */
@@ -34,8 +38,32 @@ export function mapPlane(input: CalibrationInput): PlaneMapping {
     case 'known-circle':
       return fromCircle(input.rim, input.diameterMm, input.clickingPx);
     case 'known-points':
-      return fromPoints(input.points.map(({ px, mm }) => ({ from: px, to: mm })));
+      return fromPoints(pairsOf(input), lensGuess(input));
   }
+}
+
+export function pairsOf({ points }: Extract<CalibrationInput, { method: 'known-points' }>): PointPair[] {
+  return points.map(({ px, mm }) => ({ from: px, to: mm }));
+}
+
+/** Fewer points than this leave nothing over to tell a bent lens from a slip. */
+const fewestForLens = 6;
+
+/** What is known of the lens; null where the points are not to say anything about it. */
+export function lensGuess(input: CalibrationInput): LensGuess | null {
+  if (input.method !== 'known-points' || !input.lens || !input.photo) return null;
+  if (input.points.length < fewestForLens) return null;
+  return { photo: input.photo, bend: 0, bendU: input.lens.bendU, pointPx: pointNoisePx(input) };
+}
+
+/** How far off a reference point may be in the photo, from clicking and from its own tolerance: standard deviation, px. */
+export function pointNoisePx(input: Extract<CalibrationInput, { method: 'known-points' }>): number {
+  const inPhoto = boundingBox(input.points.map(({ px }) => px));
+  const inPlane = boundingBox(input.points.map(({ mm }) => mm));
+  if (!inPhoto || !inPlane) return input.clickingPx;
+  const mm = Math.hypot(inPlane.right - inPlane.left, inPlane.bottom - inPlane.top);
+  const px = Math.hypot(inPhoto.right - inPhoto.left, inPhoto.bottom - inPhoto.top);
+  return mm > 0 ? Math.hypot(input.clickingPx, (fromLimits(input.toleranceMm) * px) / mm) : input.clickingPx;
 }
 
 export function clicksOf(input: CalibrationInput): readonly XY[] {
@@ -61,6 +89,7 @@ function fromLength([a, b]: readonly [XY, XY], lengthMm: number): PlaneMapping {
     toPhoto: ({ x, y }) => ({ x: x / mmPerPx, y: y / mmPerPx }),
     matrix: [mmPerPx, 0, 0, 0, mmPerPx, 0, 0, 0, 1],
     residualsPx: [],
+    bend: null,
     degrees: 0,
     referenceAt: midpoint(a, b),
     referenceReachPx: lengthPx / 2,
@@ -104,6 +133,7 @@ function fromCircle(rim: readonly XY[], diameterMm: number, clickingPx: number):
       1,
     ],
     residualsPx,
+    bend: null,
     degrees: rim.length - 5,
     referenceAt: centre,
     referenceReachPx: semiMajor,
@@ -120,21 +150,22 @@ function distanceToEllipse({ x, y }: XY, { centre, semiMajor, semiMinor, angle }
   return slope === 0 ? semiMinor : Math.abs(u * u + v * v - 1) / slope;
 }
 
-function fromPoints(pairs: readonly PointPair[]): PlaneMapping {
+function fromPoints(pairs: readonly PointPair[], guess: LensGuess | null): PlaneMapping {
   if (pairs.length < 4) throw new AppError('calibration-too-few-points', { fewest: 4, given: pairs.length });
-  const toMm = fitHomography(pairs);
+  const matrix = fitHomography(pairs);
   if (!turnAlike(pairs)) throw new AppError('calibration-points-crossing', {});
-  const toPx = invert(toMm);
-  if (!toPx) throw new AppError('calibration-points-collinear', {});
-  const backs = pairs.map(({ to }) => project(toPx, to));
+  const fit = fitPlane(pairs, guess);
+  if (!fit) throw new AppError('calibration-points-collinear', {});
+  const backs = pairs.map(({ to }) => intoPhoto(fit, to));
   if (backs.includes(null)) throw new AppError('calibration-points-crossing', {});
   const box = boundingBox(pairs.map(({ from }) => from)) ?? { left: 0, top: 0, right: 0, bottom: 0 };
   return {
-    toPlane: (point) => project(toMm, point),
-    toPhoto: (point) => project(toPx, point),
-    matrix: toMm,
+    toPlane: (point) => intoPlane(fit, point),
+    toPhoto: (point) => intoPhoto(fit, point),
+    matrix,
     residualsPx: pairs.map(({ from }, i) => distance(from, backs[i] ?? from)),
-    degrees: 2 * pairs.length - 8,
+    degrees: 2 * pairs.length - (fit.lens ? 9 : 8),
+    bend: fit.lens?.bend ?? null,
     referenceAt: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 },
     referenceReachPx: Math.hypot(box.right - box.left, box.bottom - box.top) / 2,
     tilt: null,

@@ -67,6 +67,7 @@ export const errorCodes = [
   'mark-not-traced',
   'mark-not-calibrated', // no size but in pixels
   'mark-without-size', // details.measure
+  'card-not-found', // details.name
   'mark-beyond-horizon', // the calibrated plane does not reach so far
   'comparison-nothing-in-common', // two photos in which no same spot was found
   'comparison-too-few-points', // details.fewest, details.given

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { cardOperations } from './card.ts';
 import { choiceOperations } from './choices.ts';
 import { comparisonOperations } from './comparisons.ts';
 import { findingOperations } from './findings.ts';
@@ -23,6 +24,7 @@ export const operations = {
   ...shotOperations,
   ...markOperations,
   ...measuringOperations,
+  ...cardOperations,
   ...comparisonOperations,
   ...findingOperations,
   ...readingOperations,

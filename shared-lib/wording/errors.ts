@@ -281,6 +281,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `This mark has no ${text(d, 'measure', 'size')} that can be measured.`,
     kept: 'The finding stays as it was.',
   }),
+  'card-not-found': fixed(
+    'No calibration card was found in this photo. It has to lie in it whole, in focus, with its white edge, and not in glare.',
+    calibrationStays,
+  ),
   'mark-beyond-horizon': fixed(
     'The mark lies where the measured plane runs out of sight, so it has no size there.',
     'The mark stays as drawn.',

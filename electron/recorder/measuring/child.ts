@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import sharp from 'sharp';
+import { findCard } from '../../../shared-lib/calibration/card/find-card.ts';
 import { suggestRegistration } from '../../../shared-lib/comparison/register.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { traceBox, traceLine } from '../../../shared-lib/tracing/trace.ts';
@@ -56,6 +57,14 @@ const straighten = async (job: Extract<MeasuringJob, { kind: 'straighten' }>): P
   return { kind: 'straighten' };
 };
 
+const lookForCard = async ({ path }: Extract<MeasuringJob, { kind: 'find-card' }>): Promise<MeasuringAnswer> => {
+  const grey = greyOf(await readUprightPixels(path));
+  const began = performance.now();
+  const card = findCard(grey);
+  const photo = { width: grey.width, height: grey.height };
+  return { kind: 'find-card', card, photo, findingMs: performance.now() - began };
+};
+
 const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => {
   switch (job.kind) {
     case 'trace':
@@ -64,6 +73,8 @@ const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => {
       return register(job);
     case 'straighten':
       return straighten(job);
+    case 'find-card':
+      return lookForCard(job);
   }
 };
 

@@ -1,3 +1,4 @@
+import type { FoundCard } from '../../../shared-lib/calibration/card/find-card.ts';
 import type { Homography } from '../../../shared-lib/calibration/homography.ts';
 import type { SuggestedRegistration } from '../../../shared-lib/comparison/register.ts';
 import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
@@ -9,6 +10,7 @@ export type MeasuringJob =
   | { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest }
   /** How the photo `path` lies under the photo `laterPath`. */
   | { readonly kind: 'register'; readonly path: string; readonly laterPath: string }
+  | { readonly kind: 'find-card'; readonly path: string }
   /** A photo as seen from another side (a calibrated face square on, an earlier photo as today's camera stood), as a JPEG. */
   | {
       readonly kind: 'straighten';
@@ -36,7 +38,15 @@ export interface StraightenAnswer {
   readonly kind: 'straighten';
 }
 
-export type MeasuringAnswer = TraceAnswer | RegisterAnswer | StraightenAnswer;
+export interface FindCardAnswer {
+  readonly kind: 'find-card';
+  readonly card: FoundCard | null;
+  readonly photo: { readonly width: number; readonly height: number };
+  /** Time for the finding alone, without opening the photo. */
+  readonly findingMs: number;
+}
+
+export type MeasuringAnswer = TraceAnswer | RegisterAnswer | StraightenAnswer | FindCardAnswer;
 export type FromMeasuringChild =
   | { readonly ok: true; readonly answer: MeasuringAnswer }
   | { readonly ok: false; readonly error: WireError }

@@ -1,16 +1,12 @@
 import { createHash } from 'node:crypto';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
-import type { Context, Handlers } from '../context.ts';
+import type { Handlers } from '../context.ts';
 import { issueReport } from './issue.ts';
 import { issuedOf, rowToIssued } from './queries.ts';
 import { photoFilesFor, reportSource } from './report-of-visit.ts';
-import { Typesetter } from './typeset.ts';
+import { typesetterOf } from './typesetter-of.ts';
 import { verifyReport } from './verify.ts';
 import { writeWholeFile } from './write-file.ts';
-
-/** The typesetter of this data folder, opened at the first report and kept warm. */
-const typesetterOf = ({ services }: Pick<Context, 'services'>): Typesetter =>
-  services.get('typesetter', () => new Typesetter());
 
 export const reportHandlers: Handlers = {
   'report.preview': {

@@ -1,5 +1,6 @@
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
+import type { CardSheet } from '../../../shared-lib/wording/card-sheet.ts';
 
 export type PaperName = 'a4' | 'us-letter';
 
@@ -17,7 +18,14 @@ export interface TypesetJob {
   readonly photoFiles: ReadonlyMap<string, string>;
 }
 
-export type ReportJob = { readonly id: number } & (BuildJob | TypesetJob);
+/** The sheet with the calibration cards. */
+export interface CardJob {
+  readonly make: 'card';
+  readonly sheet: CardSheet;
+  readonly paper: PaperName;
+}
+
+export type ReportJob = { readonly id: number } & (BuildJob | TypesetJob | CardJob);
 
 export type TypesetAnswer =
   | { readonly id: number; readonly report: Report }

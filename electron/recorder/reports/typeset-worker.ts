@@ -7,11 +7,12 @@ import { buildReport } from '../../../shared-lib/report/build.ts';
 import { fontFamilies } from '../../../shared-lib/report/font-coverage.ts';
 import { previewPhoto } from './preview-photos.ts';
 import { splitSvg } from './split-svg.ts';
-import type { ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
+import type { CardJob, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
 const assets = join(import.meta.dirname, '../../../assets');
 const workspace = join(assets, 'report');
 const main = join(workspace, 'main.typ');
+const cardMain = join(workspace, 'card.typ');
 /** Runs of the typesetter that its cache keeps a result for. */
 const keptRuns = 4;
 
@@ -85,11 +86,20 @@ async function document(job: TypesetJob): Promise<NodeTypstDocument> {
   throw new Error(second.message);
 }
 
+/** The same sheet on every day: its PDF carries no date. */
+function cardPdf({ sheet, paper }: CardJob): Uint8Array {
+  shadow('card.json', JSON.stringify({ ...sheet, paper, fonts: fontFamilies }));
+  const compiled = compile({ mainFilePath: cardMain });
+  if (!('document' in compiled)) throw new Error(compiled.message);
+  return new Uint8Array(compiler.pdf(compiled.document, { pdfStandard: '1.7' }));
+}
+
 const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
 
 async function answer(job: ReportJob): Promise<TypesetAnswer> {
   try {
     if (job.make === 'report') return { id: job.id, report: buildReport(job.source, sha256) };
+    if (job.make === 'card') return { id: job.id, pdf: cardPdf(job), pages: 1 };
     const made = await document(job);
     if (job.make === 'preview') return { id: job.id, svgs: splitSvg(compiler.plainSvg(made)) };
     // An archive PDF needs a date on its attachment; the report's own day makes the bytes repeatable.

@@ -2,7 +2,8 @@ import { Worker } from 'node:worker_threads';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
-import type { BuildJob, PaperName, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
+import { cardSheet } from '../../../shared-lib/wording/card-sheet.ts';
+import type { BuildJob, CardJob, PaperName, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
 export interface TypesetOptions {
   readonly paper: PaperName;
@@ -64,6 +65,17 @@ export class Typesetter {
     return answer.svgs;
   }
 
+  /**
+   * The sheet with the calibration cards, true to size.
+   *
+   * @throws AppError 'report-typesetting-failed'
+   */
+  async card(paper: PaperName): Promise<Uint8Array> {
+    const answer = await this.#run({ make: 'card', sheet: cardSheet(), paper });
+    if (!('pdf' in answer)) throw failed('no PDF came back');
+    return answer.pdf;
+  }
+
   async close(): Promise<void> {
     const worker = this.#worker;
     this.#worker = null;
@@ -71,7 +83,7 @@ export class Typesetter {
     await worker?.terminate();
   }
 
-  async #run(job: BuildJob | TypesetJob): Promise<TypesetAnswer> {
+  async #run(job: BuildJob | TypesetJob | CardJob): Promise<TypesetAnswer> {
     const worker = this.#start();
     const id = this.#nextId++;
     const answer = await new Promise<TypesetAnswer>((resolve, reject) => {
