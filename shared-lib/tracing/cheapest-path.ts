@@ -1,10 +1,22 @@
+const bucketCount = 4096;
+const mask = bucketCount - 1;
+/** The square root of two to one per cent, in whole numbers. */
+const straightStep = 5;
+const diagonalStep = 7;
+const blocked = 1;
+const columnSteps = [-1, 0, 1, -1, 1, -1, 0, 1];
+const rowSteps = [-1, -1, -1, 0, 0, 1, 1, 1];
+const stepLengths = columnSteps.map((column, k) => (column !== 0 && rowSteps[k] !== 0 ? diagonalStep : straightStep));
+
 /**
  * Cheapest way over a grid from one pixel to another, eight neighbours, a step costing the mean of both pixels times its
- * length (Dijkstra with buckets: costs are whole numbers, so no heap is needed).
+ * length. The search is drawn towards the end by the least that the rest of the way can cost, which leaves the answer as
+ * cheap and most of the grid unvisited; costs are whole numbers, so buckets serve instead of a heap.
  *
  * @param cost  per pixel, 1 to 255
  * @returns  indices from start to end, or null where there is no way
- * Source: Dial, Algorithm 360: shortest-path forest with topological ordering (CACM 12, 1969).
+ * Source: Hart, Nilsson and Raphael, A formal basis for the heuristic determination of minimum cost paths (1968); Dial,
+ * Algorithm 360: shortest-path forest with topological ordering (CACM 12, 1969).
  */
 export function cheapestPath(
   cost: Uint8Array,
@@ -13,65 +25,98 @@ export function cheapestPath(
   start: number,
   end: number,
 ): Int32Array | null {
-  const bucketCount = 4096;
-  const mask = bucketCount - 1;
-  const first = new Int32Array(bucketCount).fill(-1);
-  const next = new Int32Array(cost.length);
-  const previous = new Int32Array(cost.length);
-  const total = new Int32Array(cost.length).fill(0x7fffffff);
-  const from = new Int32Array(cost.length).fill(-1);
-  const steps = [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1];
-  total[start] = 0;
-  first[0] = start;
-  next[start] = previous[start] = -1;
-  let waiting = 1;
-  for (let now = 0; waiting > 0; now += 1) {
+  // A frame of blocked pixels round the grid spares every step the question whether it leaves it.
+  const stride = width + 2;
+  const size = stride * (height + 2);
+  const framed = (at: number): number => (Math.floor(at / width) + 1) * stride + (at % width) + 1;
+  const dear = new Uint8Array(size);
+  let least = 255;
+  for (let y = 0; y < height; y += 1) dear.set(cost.subarray(y * width, (y + 1) * width), (y + 1) * stride + 1);
+  for (let i = 0; i < cost.length; i += 1) if ((cost[i] as number) < least) least = cost[i] as number;
+
+  const first = new Int32Array(bucketCount);
+  const next = new Int32Array(size);
+  const previous = new Int32Array(size);
+  /** Cost from the start plus two; 0 where nobody has been, `blocked` on the frame. */
+  const total = new Int32Array(size);
+  const cameBy = new Uint8Array(size);
+  total.fill(blocked, 0, stride);
+  total.fill(blocked, size - stride);
+  for (let y = 1; y <= height; y += 1) total[y * stride] = total[y * stride + width + 1] = blocked;
+
+  const offsets = Int32Array.from(columnSteps, (column, k) => (rowSteps[k] as number) * stride + column);
+  const lengths = Int32Array.from(stepLengths);
+  const columns = Int32Array.from(columnSteps);
+  const rows = Int32Array.from(rowSteps);
+  const goal = framed(end);
+  const goalX = goal % stride;
+  const goalY = (goal - goalX) / stride;
+  const aside = least * (diagonalStep - straightStep);
+  const ahead = least * straightStep;
+
+  const from = framed(start);
+  const fromX = from % stride;
+  const awayX = Math.abs(goalX - fromX);
+  const awayY = Math.abs(goalY - (from - fromX) / stride);
+  total[from] = 2;
+  let now = ahead * Math.max(awayX, awayY) + aside * Math.min(awayX, awayY);
+  first[now & mask] = from;
+  for (let waiting = 1; waiting > 0; now += 1) {
     const bucket = now & mask;
-    for (let at = first[bucket] as number; at !== -1; at = first[bucket] as number) {
+    for (let at = first[bucket] as number; at !== 0; at = first[bucket] as number) {
       const after = next[at] as number;
       first[bucket] = after;
-      if (after !== -1) previous[after] = -1;
+      if (after !== 0) previous[after] = 0;
       waiting -= 1;
-      if (at === end) return walkBack(from, start, end);
-      const x = at % width;
-      const own = cost[at] as number;
+      if (at === goal) return walkBack(cameBy, offsets, stride, width, from, goal);
+      const own = dear[at] as number;
+      const soFar = total[at] as number;
+      const x = at % stride;
+      const offX = x - goalX;
+      const offY = (at - x) / stride - goalY;
       for (let k = 0; k < 8; k += 1) {
-        if ((x === 0 && (k === 0 || k === 3 || k === 5)) || (x === width - 1 && (k === 2 || k === 4 || k === 7)))
-          continue;
-        const to = at + (steps[k] as number);
-        if (to < 0 || to >= width * height) continue;
-        const isStraight = k === 1 || k === 3 || k === 4 || k === 6;
-        // 5 and 7: the square root of two to one per cent, in whole numbers.
-        const sum = now + (((own + (cost[to] as number)) * (isStraight ? 5 : 7)) >> 1);
+        const to = at + (offsets[k] as number);
         const known = total[to] as number;
-        if (sum >= known) continue;
-        if (known !== 0x7fffffff) {
+        if (known === blocked) continue;
+        const sum = soFar + (((own + (dear[to] as number)) * (lengths[k] as number)) >> 1);
+        if (known !== 0 && sum >= known) continue;
+        const toX = Math.abs(offX + (columns[k] as number));
+        const toY = Math.abs(offY + (rows[k] as number));
+        const rest = toX > toY ? ahead * toX + aside * toY : ahead * toY + aside * toX;
+        if (known !== 0) {
           const before = previous[to] as number;
           const behind = next[to] as number;
-          if (before === -1) first[known & mask] = behind;
-          else next[before] = behind;
-          if (behind !== -1) previous[behind] = before;
+          if (before !== 0) next[before] = behind;
+          else first[(known - 2 + rest) & mask] = behind;
+          if (behind !== 0) previous[behind] = before;
         } else waiting += 1;
         total[to] = sum;
-        from[to] = at;
-        const head = first[sum & mask] as number;
+        cameBy[to] = k;
+        const slot = (sum - 2 + rest) & mask;
+        const head = first[slot] as number;
         next[to] = head;
-        previous[to] = -1;
-        if (head !== -1) previous[head] = to;
-        first[sum & mask] = to;
+        previous[to] = 0;
+        if (head !== 0) previous[head] = to;
+        first[slot] = to;
       }
     }
   }
   return null;
 }
 
-function walkBack(from: Int32Array, start: number, end: number): Int32Array {
-  let count = 1;
-  for (let at = end; at !== start; at = from[at] as number) count += 1;
-  const path = new Int32Array(count);
-  for (let at = end, i = count - 1; i >= 0; i -= 1) {
-    path[i] = at;
-    at = from[at] as number;
+function walkBack(
+  cameBy: Uint8Array,
+  offsets: Int32Array,
+  stride: number,
+  width: number,
+  from: number,
+  goal: number,
+): Int32Array {
+  const path: number[] = [];
+  for (let at = goal; ; at -= offsets[cameBy[at] as number] as number) {
+    const x = at % stride;
+    path.push(((at - x) / stride - 1) * width + x - 1);
+    if (at === from) break;
   }
-  return path;
+  return Int32Array.from(path.reverse());
 }

@@ -1,4 +1,4 @@
-import { directionAt, type Ridges } from './ridge.ts';
+import type { Ridges } from './ridge.ts';
 
 export interface CoherenceSettings {
   /** How far along the line every pixel asks its neighbours, px each way. */
@@ -21,19 +21,21 @@ export function coherentStrength(
 ): Float32Array {
   const { strength, halfDifference, mixed } = ridges;
   const steps = Math.round(reachPx / stepPx);
+  const reach = Math.ceil(steps * stepPx);
   const coherent = new Float32Array(strength.length);
-  const cosines = new Float32Array(strength.length);
-  const sines = new Float32Array(strength.length);
+  // Cosine and sine of twice the direction, each times the strength, side by side.
+  const turns = new Float32Array(2 * strength.length);
   for (let i = 0; i < strength.length; i += 1) {
     const own = strength[i] as number;
     if (own === 0) continue;
     const half = halfDifference[i] as number;
     const turned = mixed[i] as number;
-    const size = Math.sqrt(half * half + turned * turned) || 1;
-    cosines[i] = (own * half) / size;
-    sines[i] = (own * turned) / size;
+    const share = own / (Math.sqrt(half * half + turned * turned) || 1);
+    turns[2 * i] = share * half;
+    turns[2 * i + 1] = share * turned;
   }
   for (let y = 0; y < height; y += 1) {
+    const isRowInside = y >= reach && y < height - reach;
     for (let x = 0; x < width; x += 1) {
       const at = y * width + x;
       const own = strength[at] as number;
@@ -41,21 +43,32 @@ export function coherentStrength(
         coherent[at] = own * 0.5;
         continue;
       }
-      const along = directionAt(ridges, at);
-      const dx = Math.cos(along) * stepPx;
-      const dy = Math.sin(along) * stepPx;
-      const cosine = (cosines[at] as number) / own;
-      const sine = (sines[at] as number) / own;
+      const cosine = (turns[2 * at] as number) / own;
+      const sine = (turns[2 * at + 1] as number) / own;
+      // Across the line is half the angle; along it a right angle more.
+      const acrossX = Math.sqrt(Math.max(0, (1 + cosine) / 2));
+      const acrossY = acrossX > 1e-3 ? sine / (2 * acrossX) : 1;
+      const dx = -acrossY * stepPx;
+      const dy = acrossX * stepPx;
+      const isInside = isRowInside && x >= reach && x < width - reach;
       let sum = own;
       let count = 1;
-      for (let i = -steps; i <= steps; i += 1) {
-        if (i === 0) continue;
-        const px = Math.round(x + i * dx);
-        const py = Math.round(y + i * dy);
-        if (px < 0 || py < 0 || px >= width || py >= height) continue;
-        const to = py * width + px;
-        count += 1;
-        sum += Math.max(0, cosine * (cosines[to] as number) + sine * (sines[to] as number));
+      for (let i = 1; i <= steps; i += 1) {
+        const offX = Math.floor(i * dx + 0.5);
+        const offY = Math.floor(i * dy + 0.5);
+        const off = offY * width + offX;
+        if (isInside || (x + offX >= 0 && x + offX < width && y + offY < height)) {
+          const ahead = 2 * (at + off);
+          const alike = cosine * (turns[ahead] as number) + sine * (turns[ahead + 1] as number);
+          count += 1;
+          if (alike > 0) sum += alike;
+        }
+        if (isInside || (x - offX >= 0 && x - offX < width && y - offY >= 0)) {
+          const behind = 2 * (at - off);
+          const alike = cosine * (turns[behind] as number) + sine * (turns[behind + 1] as number);
+          count += 1;
+          if (alike > 0) sum += alike;
+        }
       }
       coherent[at] = sum / count;
     }

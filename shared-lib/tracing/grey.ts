@@ -47,10 +47,10 @@ export function shrinkGrey(image: GreyImage, factor: number): GreyImage {
   return { width, height, left: image.left, top: image.top, data };
 }
 
-/** Brightness between pixel centres, bilinear; outside the picture the nearest edge pixel counts. `at` is local. */
-export function sampleGrey({ width, height, data }: GreyImage, at: XY): number {
-  const x = Math.min(width - 1, Math.max(0, at.x));
-  const y = Math.min(height - 1, Math.max(0, at.y));
+/** Brightness between pixel centres, bilinear; outside the picture the nearest edge pixel counts. `atX`, `atY` are local. */
+export function sampleAt({ width, height, data }: GreyImage, atX: number, atY: number): number {
+  const x = Math.min(width - 1, Math.max(0, atX));
+  const y = Math.min(height - 1, Math.max(0, atY));
   const x0 = Math.min(width - 2, Math.floor(x));
   const y0 = Math.min(height - 2, Math.floor(y));
   if (x0 < 0 || y0 < 0) return data[0] ?? 0;
@@ -61,3 +61,5 @@ export function sampleGrey({ width, height, data }: GreyImage, at: XY): number {
   const lower = (data[at00 + width] ?? 0) * (1 - fx) + (data[at00 + width + 1] ?? 0) * fx;
   return upper * (1 - fy) + lower * fy;
 }
+
+export const sampleGrey = (image: GreyImage, at: XY): number => sampleAt(image, at.x, at.y);

@@ -1,5 +1,6 @@
 import type { XY } from '../geometry/spaces.ts';
-import { type GreyImage, sampleGrey } from './grey.ts';
+import { blur } from './blur.ts';
+import { cropGrey, type GreyImage, sampleAt } from './grey.ts';
 import { normalAt } from './smooth-line.ts';
 
 const offsetStep = 0.25;
@@ -9,38 +10,23 @@ const offsetCount = (2 * mostOffset) / offsetStep + 1;
 /** What a change of offset by one pixel from point to point costs, in brightness spreads of the profile. */
 const bendCost = 1.5;
 
+/** Points whose surroundings are blurred together: blurring the whole picture costs more than all the rest. */
+const pointsTogether = 64;
+
 /**
  * Moves every point across the line to its dark middle, to a quarter pixel and then between the steps, all points at once so
  * that none jumps to a grain beside the line (dynamic programming over the offsets, as in active contours by Amini,
  * Weymouth and Jain, 1990).
  *
- * @param smooth  the picture, lightly blurred
  * @param points  about 1 px apart, local to the picture
  */
-export function refineLine(smooth: GreyImage, points: readonly XY[]): XY[] {
+export function refineLine(image: GreyImage, points: readonly XY[]): XY[] {
   const count = points.length;
   if (count < 3) return [...points];
   const darkness = new Float64Array(count * offsetCount);
   const normals = points.map((_, index) => normalAt(points, index, 3));
-  for (let i = 0; i < count; i += 1) {
-    const point = points[i];
-    const normal = normals[i];
-    if (!point || !normal) continue;
-    let sum = 0;
-    let squares = 0;
-    for (let k = 0; k < offsetCount; k += 1) {
-      const offset = k * offsetStep - mostOffset;
-      const value = sampleGrey(smooth, { x: point.x + offset * normal.x, y: point.y + offset * normal.y });
-      darkness[i * offsetCount + k] = value;
-      sum += value;
-      squares += value * value;
-    }
-    const mean = sum / offsetCount;
-    const spread = Math.sqrt(Math.max(0, squares / offsetCount - mean * mean)) + 1;
-    for (let k = 0; k < offsetCount; k += 1) {
-      const at = i * offsetCount + k;
-      darkness[at] = ((darkness[at] as number) - mean) / spread;
-    }
+  for (let first = 0; first < count; first += pointsTogether) {
+    readDarkness(image, points, normals, first, Math.min(count, first + pointsTogether), darkness);
   }
   const chosen = bestOffsets(darkness, count);
   return points.map((point, i) => {
@@ -48,6 +34,47 @@ export function refineLine(smooth: GreyImage, points: readonly XY[]): XY[] {
     const offset = vertex(darkness, i, chosen[i] as number);
     return { x: point.x + offset * normal.x, y: point.y + offset * normal.y };
   });
+}
+
+/** Brightness across the line at some of its points, each profile in units of its own spread, in the lightly blurred picture. */
+function readDarkness(
+  image: GreyImage,
+  points: readonly XY[],
+  normals: readonly XY[],
+  first: number,
+  last: number,
+  darkness: Float64Array,
+): void {
+  const some = points.slice(first, last);
+  const xs = some.map(({ x }) => x + image.left);
+  const ys = some.map(({ y }) => y + image.top);
+  const room = mostOffset + 4;
+  const sharp = cropGrey(image, {
+    left: Math.min(...xs) - room,
+    top: Math.min(...ys) - room,
+    right: Math.max(...xs) + room,
+    bottom: Math.max(...ys) + room,
+  });
+  const smooth = { ...sharp, data: blur(sharp.data, sharp.width, sharp.height, 1) };
+  const left = image.left - smooth.left;
+  const top = image.top - smooth.top;
+  for (const [index, point] of some.entries()) {
+    const normal = normals[first + index];
+    if (!normal) continue;
+    const row = (first + index) * offsetCount;
+    let sum = 0;
+    let squares = 0;
+    for (let k = 0; k < offsetCount; k += 1) {
+      const offset = k * offsetStep - mostOffset;
+      const value = sampleAt(smooth, point.x + left + offset * normal.x, point.y + top + offset * normal.y);
+      darkness[row + k] = value;
+      sum += value;
+      squares += value * value;
+    }
+    const mean = sum / offsetCount;
+    const spread = Math.sqrt(Math.max(0, squares / offsetCount - mean * mean)) + 1;
+    for (let k = 0; k < offsetCount; k += 1) darkness[row + k] = ((darkness[row + k] as number) - mean) / spread;
+  }
 }
 
 function bestOffsets(darkness: Float64Array, count: number): Int32Array {

@@ -1,5 +1,5 @@
 /** Everything that was chosen by trying; `version` goes into the origin of every traced mark. */
-export const tracerVersion = '1';
+export const tracerVersion = '2';
 
 export interface TraceSettings {
   /** Half-widths of lines looked for, px. */
@@ -34,6 +34,6 @@ export const traceSettings: TraceSettings = {
   rodPx: 210,
   rodStrongFrom: 1.4,
   straightFrom: 0.6,
-  straightFull: 0.9,
+  straightFull: 0.85,
   straightPenalty: 0.95,
 };

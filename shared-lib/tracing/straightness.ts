@@ -8,15 +8,19 @@ export interface StraightnessSettings {
 }
 
 const stepPx = 3;
-const anglesEachSide = 5;
-const angleStep = 0.02;
+const turnsEachSide = 5;
+/** Rods lie in this many directions over half a turn, about a fiftieth of a radian apart. */
+const directionCount = 157;
+/** Most pixels are grain: a few steps each way say so. */
 const touch = 10;
 const enoughTouch = 6;
+/** Below this nobody asks. */
+const leastSaid = 0.5;
 
 /**
- * How far every ridge pixel is part of a line that is straight to about a pixel over a rod's length: 0 to 1. Cracks wander;
- * joints of formwork, machining steps, scribed lines and edges do not. A rod may end at the pixel, so the end of a joint
- * is as straight as its middle.
+ * How far every ridge pixel is part of a line that is straight to about a pixel over a rod's length: 0 to 1, 0 where it is
+ * under a half. Cracks wander; joints of formwork, machining steps, scribed lines and edges do not. A rod may end at the
+ * pixel, so the end of a joint is as straight as its middle.
  */
 export function findStraightness(
   ridges: Ridges,
@@ -26,8 +30,13 @@ export function findStraightness(
 ): Float32Array {
   const { strength } = ridges;
   const straight = new Float32Array(strength.length);
+  const steps = Math.round(rodPx / stepPx);
+  const half = steps >> 1;
+  // Room for a whole rod round the picture, so that no step has to ask whether it leaves it.
+  const frame = steps * stepPx + 1;
+  const stride = width + 2 * frame;
   // A line one pixel wider each way: a rod one pixel off still lies on it.
-  const wide = new Uint8Array(strength.length);
+  const wide = new Uint8Array(stride * (height + 2 * frame));
   const crests: number[] = [];
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
@@ -36,34 +45,55 @@ export function findStraightness(
       // Two of five are asked for themselves, never three steps apart along any axis or diagonal; the rest lie on their flanks.
       const turn = (x + 2 * y) % 5;
       if (turn === 0 || turn === 2) crests.push(at);
-      wide[at] = wide[at - 1] = wide[at + 1] = wide[at - width] = wide[at + width] = 1;
+      const to = (y + frame) * stride + x + frame;
+      wide[to] = wide[to - 1] = wide[to + 1] = wide[to - stride] = wide[to + stride] = 1;
     }
   }
-  const steps = Math.round(rodPx / stepPx);
-  const half = steps >> 1;
+  const rods = layRods(steps, stride);
   for (const at of crests) {
     const x = at % width;
     const y = (at - x) / width;
-    const along = directionAt(ridges, at);
-    let best = 0;
-    for (let turn = -anglesEachSide; turn <= anglesEachSide; turn += 1) {
-      const dx = Math.cos(along + turn * angleStep) * stepPx;
-      const dy = Math.sin(along + turn * angleStep) * stepPx;
-      // Most pixels are grain: a few steps each way say so.
-      const touchAhead = hits(wide, width, height, x, y, dx, dy, 1, touch);
-      const touchBehind = hits(wide, width, height, x, y, -dx, -dy, 1, touch);
-      if (touchAhead < enoughTouch && touchBehind < enoughTouch) continue;
-      const nearAhead = touchAhead + hits(wide, width, height, x, y, dx, dy, touch + 1, half);
-      const nearBehind = touchBehind + hits(wide, width, height, x, y, -dx, -dy, touch + 1, half);
-      best = Math.max(best, (nearAhead + nearBehind) / (2 * half));
-      if (nearAhead > best * steps - half)
-        best = Math.max(best, (nearAhead + hits(wide, width, height, x, y, dx, dy, half + 1, steps)) / steps);
-      if (nearBehind > best * steps - half)
-        best = Math.max(best, (nearBehind + hits(wide, width, height, x, y, -dx, -dy, half + 1, steps)) / steps);
+    const middle = (y + frame) * stride + x + frame;
+    const nearest = Math.round((directionAt(ridges, at) * directionCount) / Math.PI);
+    let best = leastSaid;
+    for (let turn = -turnsEachSide; turn <= turnsEachSide; turn += 1) {
+      const rod = ((nearest + turn + 2 * directionCount) % directionCount) * steps;
+      let ahead = 0;
+      let behind = 0;
+      let i = rod;
+      for (; i < rod + touch; i += 1) {
+        ahead += wide[middle + (rods[i] as number)] as number;
+        behind += wide[middle - (rods[i] as number)] as number;
+      }
+      if (ahead < enoughTouch && behind < enoughTouch) continue;
+      for (; i < rod + half; i += 1) {
+        ahead += wide[middle + (rods[i] as number)] as number;
+        behind += wide[middle - (rods[i] as number)] as number;
+      }
+      best = Math.max(best, (ahead + behind) / (2 * half));
+      if (Math.max(ahead, behind) <= best * steps - half) continue;
+      for (; i < rod + steps; i += 1) {
+        ahead += wide[middle + (rods[i] as number)] as number;
+        behind += wide[middle - (rods[i] as number)] as number;
+      }
+      best = Math.max(best, ahead / steps, behind / steps);
     }
-    spread(straight, ridges, width, height, at, best);
+    if (best > leastSaid) spread(straight, ridges, width, height, at, best);
   }
   return straight;
+}
+
+/** For every direction, where the steps of a rod lie from its middle, in a picture of that stride. */
+function layRods(steps: number, stride: number): Int32Array {
+  const rods = new Int32Array(directionCount * steps);
+  for (let direction = 0; direction < directionCount; direction += 1) {
+    const dx = Math.cos((direction * Math.PI) / directionCount) * stepPx;
+    const dy = Math.sin((direction * Math.PI) / directionCount) * stepPx;
+    for (let i = 1; i <= steps; i += 1) {
+      rods[direction * steps + i - 1] = Math.round(i * dy) * stride + Math.round(i * dx);
+    }
+  }
+  return rods;
 }
 
 const flankPx = 4;
@@ -92,26 +122,4 @@ function spread(
       if (to === at || (dot > 0 && dot * dot > 0.25 * size * (h * h + m * m))) straight[to] = value;
     }
   }
-}
-
-/** Pixels of the line under a rod, counted from its step `from` to its step `to`. */
-function hits(
-  wide: Uint8Array,
-  width: number,
-  height: number,
-  x: number,
-  y: number,
-  dx: number,
-  dy: number,
-  from: number,
-  to: number,
-): number {
-  let count = 0;
-  for (let i = from; i <= to; i += 1) {
-    const px = Math.round(x + i * dx);
-    const py = Math.round(y + i * dy);
-    if (px < 0 || py < 0 || px >= width || py >= height) break;
-    count += wide[py * width + px] as number;
-  }
-  return count;
 }

@@ -1,6 +1,5 @@
 import { chainLength } from '../geometry/plane.ts';
 import type { Box, Size, XY } from '../geometry/spaces.ts';
-import { blur } from './blur.ts';
 import { cheapestPath } from './cheapest-path.ts';
 import { corridor } from './corridor.ts';
 import { costOf, type EvidenceMap, mapEvidence } from './evidence-map.ts';
@@ -73,8 +72,7 @@ export function traceLine(image: GreyImage, request: TraceRequest, settings: Tra
     x: ((index % small.width) + 0.5) * factor - 0.5,
     y: (Math.floor(index / small.width) + 0.5) * factor - 0.5,
   }));
-  const smooth = { ...image, data: blur(image.data, image.width, image.height, 1) };
-  const first = refineLine(smooth, evenlySpaced(smoothLine(rough, 3), 1));
+  const first = refineLine(image, evenlySpaced(smoothLine(rough, 3), 1));
   const centre = evenlySpaced(smoothLine(first, 2), 1);
   const readings = readProfiles(image, centre, 12);
   return {

@@ -1,8 +1,10 @@
 import type { XY } from '../geometry/spaces.ts';
-import { type GreyImage, sampleGrey } from './grey.ts';
+import { type GreyImage, sampleAt } from './grey.ts';
 import { normalAt } from './smooth-line.ts';
 
 const sampleStep = 0.25;
+/** Profiles this many points each way are read together. */
+const meanReach = 2;
 
 export interface ProfileReading {
   /** Full width of the dark line at half its depth, px; null where no line stands out. */
@@ -19,23 +21,25 @@ export interface ProfileReading {
  */
 export function readProfiles(image: GreyImage, points: readonly XY[], reachPx: number): ProfileReading[] {
   const half = Math.round(reachPx / sampleStep);
-  return points.map((_, index) => {
-    const profile = new Float64Array(2 * half + 1);
-    let count = 0;
-    for (let k = Math.max(0, index - 2); k <= Math.min(points.length - 1, index + 2); k += 1) {
-      const point = points[k];
-      if (!point) continue;
-      const normal = normalAt(points, k, 4);
-      for (let s = -half; s <= half; s += 1) {
-        const offset = s * sampleStep;
-        profile[s + half] =
-          (profile[s + half] as number) +
-          sampleGrey(image, { x: point.x + offset * normal.x, y: point.y + offset * normal.y });
-      }
-      count += 1;
+  const samples = 2 * half + 1;
+  const profiles = new Float64Array(points.length * samples);
+  for (const [index, point] of points.entries()) {
+    const normal = normalAt(points, index, 4);
+    for (let s = 0; s < samples; s += 1) {
+      const offset = (s - half) * sampleStep;
+      profiles[index * samples + s] = sampleAt(image, point.x + offset * normal.x, point.y + offset * normal.y);
     }
-    for (let s = 0; s < profile.length; s += 1) profile[s] = (profile[s] as number) / count;
-    return readProfile(profile, half);
+  }
+  const mean = new Float64Array(samples);
+  return points.map((_, index) => {
+    const first = Math.max(0, index - meanReach);
+    const last = Math.min(points.length - 1, index + meanReach);
+    mean.fill(0);
+    for (let k = first; k <= last; k += 1) {
+      for (let s = 0; s < samples; s += 1) mean[s] = (mean[s] as number) + (profiles[k * samples + s] as number);
+    }
+    for (let s = 0; s < samples; s += 1) mean[s] = (mean[s] as number) / (last - first + 1);
+    return readProfile(mean, half);
   });
 }
 

@@ -17,6 +17,7 @@ const benches: readonly Bench[] = [
   { name: 'saving', script: 'saving/run.ts' },
   { name: 'sheets', script: 'sheets/time-sheets.ts' },
   { name: 'photos', script: 'photos/run.ts' },
+  { name: 'tracing', script: 'tracing/evaluate.ts' },
   { name: 'typesetting', script: 'typesetting/run.ts' },
   { name: 'start', script: 'start/opening.mjs', display: true },
   { name: 'stage', script: 'stage/run.ts', display: true },

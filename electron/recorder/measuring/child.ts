@@ -16,6 +16,7 @@ import {
 import { greyOf, readUprightPixels } from './pixels.ts';
 import { softened } from './softened.ts';
 import { writeStraight } from './straighten.ts';
+import { practise } from './practise.ts';
 
 /** Opens photos and measures in them away from the recorder, so that no photo and no long calculation holds up a save. */
 sharp.cache(false);
@@ -102,3 +103,5 @@ process.on('message', (job: MeasuringJob) => {
   });
 });
 process.on('disconnect', () => process.exit());
+
+practise();
