@@ -14,9 +14,9 @@ import {
   MeasuringRefusal,
 } from './job.ts';
 import { greyOf, readUprightPixels } from './pixels.ts';
+import { practise } from './practise.ts';
 import { softened } from './softened.ts';
 import { writeStraight } from './straighten.ts';
-import { practise } from './practise.ts';
 
 /** Opens photos and measures in them away from the recorder, so that no photo and no long calculation holds up a save. */
 sharp.cache(false);
