@@ -15,6 +15,7 @@ import { scenarioHandlers } from './scenario/handlers.ts';
 import { shopHandlers } from './shop/handlers.ts';
 import { suspicionHandlers } from './suspicions/handlers.ts';
 import { visitHandlers } from './visits/handlers.ts';
+import { workHandlers } from './work/handlers.ts';
 
 /** Every operation's handler. A test checks that none of the contract's operations is without one. */
 export const handlers: Handlers = {
@@ -31,6 +32,7 @@ export const handlers: Handlers = {
   ...suspicionHandlers,
   ...choiceHandlers,
   ...returnHandlers,
+  ...workHandlers,
   ...reportHandlers,
   ...journalHandlers,
   ...scenarioHandlers,

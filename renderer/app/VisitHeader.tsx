@@ -15,6 +15,7 @@ const pages = [
   { page: 'sheets', words: 'Sheets' },
   { page: 'causes', words: 'Causes' },
   { page: 'choices', words: 'Choices' },
+  { page: 'work', words: 'Work' },
   { page: 'report', words: 'Report' },
 ] as const satisfies readonly { page: VisitPage; words: string }[];
 
@@ -28,6 +29,7 @@ export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
   useCommand('visit.sheets', () => turnTo('sheets'));
   useCommand('visit.causes', () => turnTo('causes'));
   useCommand('visit.choices', () => turnTo('choices'));
+  useCommand('visit.work', () => turnTo('work'));
   useCommand('report.open', () => turnTo('report'));
 
   const trail = [{ words: 'Floor', onGo: () => go({ name: 'floor' }) }];

@@ -1,6 +1,6 @@
 import { createStore, useStore } from '../api/store.ts';
 
-export const visitPages = ['page', 'photos', 'sheets', 'causes', 'choices', 'report'] as const;
+export const visitPages = ['page', 'photos', 'sheets', 'causes', 'choices', 'work', 'report'] as const;
 export type VisitPage = (typeof visitPages)[number];
 
 /** Where the window stands. Everything a place needs to be drawn again is in it. */

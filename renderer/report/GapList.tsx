@@ -37,6 +37,8 @@ function placeOf({ visit, machine }: VisitRecord, { at }: ReportGap): Place {
       return { ...page, page: 'page', findingId: at.id };
     case 'decision':
       return { ...page, page: 'choices', ...(at.id === visit.id ? {} : { findingId: at.id }) };
+    case 'work':
+      return { ...page, page: 'work' };
     case 'shot':
       return { ...page, page: 'photos', shotId: at.id };
     case 'machine':

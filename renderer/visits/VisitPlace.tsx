@@ -9,6 +9,7 @@ import { type OpenSheet, SheetsPage } from '../sheets/SheetsPage.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
+import { WorkPage } from '../work/WorkPage.tsx';
 import { NotebookPage } from './NotebookPage.tsx';
 import styles from './VisitPlace.module.css';
 
@@ -45,6 +46,8 @@ export function VisitPlace({ visitId, page, shotId, findingId, sheet, choiceId }
       return <CausesPage record={visit.data} />;
     case 'choices':
       return <ChoicesPage record={visit.data} findingId={findingId} choiceId={choiceId} />;
+    case 'work':
+      return <WorkPage record={visit.data} />;
     case 'report':
       return <ReportPage record={visit.data} />;
   }

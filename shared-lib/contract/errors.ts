@@ -30,6 +30,7 @@ export const errorCodes = [
   'link-exists',
   'cause-after-effect', // details.cause, details.effect: numbers; absentOn, thereOn: days; known; formsInDays
   'issued', // the finding stands in an issued report
+  'work-exists', // the finding has its entry of work already
   'finding-not-ranked', // an observation, or what was looked for and not found
   'finding-not-confirmed', // details.number: it stands as suspected or not examined
   'decided', // the owner has decided on the choice

@@ -15,6 +15,7 @@ import { shellOperations } from './shell.ts';
 import { shopOperations } from './shop.ts';
 import { markOperations, shotOperations } from './shots.ts';
 import { visitOperations } from './visits.ts';
+import { workOperations } from './work.ts';
 
 /** Every operation there is. The renderer and the recorder both compile against this map. */
 export const operations = {
@@ -30,6 +31,7 @@ export const operations = {
   ...readingOperations,
   ...choiceOperations,
   ...returnOperations,
+  ...workOperations,
   ...reportOperations,
   ...journalOperations,
   ...scenarioOperations,

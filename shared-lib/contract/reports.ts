@@ -11,7 +11,7 @@ export interface ReportPreview {
 export interface ReportGap {
   readonly what: string;
   readonly at: {
-    readonly place: 'visit' | 'finding' | 'shot' | 'machine' | 'shop' | 'scope' | 'decision' | 'before';
+    readonly place: 'visit' | 'finding' | 'shot' | 'machine' | 'shop' | 'scope' | 'decision' | 'before' | 'work';
     readonly id: string;
   };
   /** It must be answered before the report is issued; what need not costs the reader comfort, not knowledge. */

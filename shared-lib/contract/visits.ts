@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { CalibratedPlane } from '../measuring/calibrated-plane.ts';
 import type { MarkSize } from '../measuring/mark-size.ts';
 import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
-import type { LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
+import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
 import type { Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
@@ -12,6 +12,7 @@ import type { KeptComparison } from './comparisons.ts';
 import { change, query, step } from './operation.ts';
 import type { ReturnView } from './returning.ts';
 import type { Standing } from './standing.ts';
+import type { VisitWork } from './work.ts';
 
 /** Everything of one visit, in one answer: what the window draws from. */
 export interface VisitRecord {
@@ -39,6 +40,10 @@ export interface VisitRecord {
   readonly comparisons?: readonly KeptComparison[];
   /** Absent where the machine was never here before. */
   readonly before?: ReturnView;
+  /** Absent while no work is written down. */
+  readonly work?: VisitWork;
+  /** What went into the machine, then or now; absent where nothing did. */
+  readonly fittedParts?: readonly FittedPart[];
 }
 
 const id = z.string();

@@ -40,6 +40,7 @@ export function reportGaps(record: VisitRecord, shop: Shop): ReportGap[] {
         needed('before', visit.id, `Finding ${tag.number} of ${sayIsoDay(date)}: not said what has become of it.`),
       ),
     ...decisionGaps(record),
+    ...workGaps(record),
     ...shots
       .filter(({ binned, seenFrom, id }) => !binned && seenFrom.trim() === '' && shows(record, id))
       .map(({ id, sequence }) => wanted('shot', id, `Photo ${sequence}: not said where it was seen from.`)),
@@ -64,6 +65,28 @@ function decisionGaps({ visit, standing, choices }: VisitRecord): ReportGap[] {
         : `Finding ${numberOf.get(findingId)}: what was told has changed since it was decided on.`,
     ),
   );
+}
+
+/** A machine that was worked on goes out with what was proved and how it may be used. */
+function workGaps({ visit, standing, work }: VisitRecord): ReportGap[] {
+  if (work === undefined) return [];
+  const numberOf = new Map(standing.lines.map(({ findingId, number }) => [findingId, number]));
+  const named = (findingId: string | null) =>
+    findingId === null ? 'Other work' : `Finding ${numberOf.get(findingId) ?? ''}`;
+  return [
+    ...work.planned.map(({ findingId }) =>
+      wanted('work', visit.id, `${named(findingId)}: agreed, no work written down.`),
+    ),
+    ...work.items
+      .filter(({ id }) => work.unproven.includes(id))
+      .map(({ findingId }) => wanted('work', visit.id, `${named(findingId)}: no test after the work.`)),
+    ...((work.handOver?.limits ?? '').trim() === ''
+      ? [wanted('work', visit.id, 'The hand-over does not say how it may be used.')]
+      : []),
+    ...((work.handOver?.comeBack ?? '').trim() === ''
+      ? [wanted('work', visit.id, 'The hand-over does not say when to come back.')]
+      : []),
+  ];
 }
 
 /** Only photos that are printed beside a finding need to say where they were seen from. */

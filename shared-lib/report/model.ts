@@ -84,6 +84,8 @@ export interface PageOneSection {
 export interface RowsSection {
   readonly kind: 'rows';
   readonly heading: string;
+  /** It begins a page: it goes from hand to hand. */
+  readonly ownPage?: true;
   readonly intro: string;
   readonly rows: readonly ReportRow[];
   /** Spoken in italics: somebody else's words. */

@@ -3,6 +3,7 @@ import type { Use } from '../model/visit.ts';
 import { classesOfPlace } from '../parts/classes-of-place.ts';
 import type { ComponentClass } from '../parts/component.ts';
 import { isJudged } from '../ranking/rankable.ts';
+import { standingAfterWork } from './after-work.ts';
 import type { RankedFinding, ReportContext } from './context.ts';
 import type { ReportTag } from './model.ts';
 import { asPart, asSentence, counted, listed, shortened } from './sentence.ts';
@@ -90,6 +91,8 @@ function withoutStop(context: ReportContext): StatementOnUse {
   const { ranked, record } = context;
   const worst = ranked.filter(({ line }) => line.tier === ranked[0]?.line.tier).slice(0, 2);
   if (worst.length === 0) {
+    if (record.work !== undefined && record.standing.lines.length > 0)
+      return { words: joined('All that was found was mended in this visit.', unseenWords(context)), tags: [] };
     const examined = record.standing.coverage.examined;
     const none = asSentence(`no finding is on record, from ${counted(examined, 'agreed item')} looked at`);
     return { words: joined(none, unseenWords(context)), tags: [] };
@@ -136,8 +139,9 @@ function fixBeforeWork(entries: readonly RankedFinding[], most: number, context:
  * never that a machine is fit. A tag that the mechanic hung on it stops it whatever its tier; what stops the engine is
  * said beside what stops the machine.
  */
-export function statementOnUse(context: ReportContext): StatementOnUse {
-  const { ranked } = context;
+export function statementOnUse(before: ReportContext): StatementOnUse {
+  const ranked = standingAfterWork(before);
+  const context = { ...before, ranked };
   const stopped = ranked.filter(({ finding, line }) => line.tier === 0 || finding.doNotOperate);
   const beforeWork = ranked.filter(({ line }) => line.tier === 1);
   const notRun = ranked.filter((entry) => entry.line.tier === 2 || entry.finding.doNotRun);

@@ -4,6 +4,7 @@ import type { Standing } from '../contract/standing.ts';
 import type { Mark } from '../model/mark.ts';
 import type { Shot } from '../model/shot.ts';
 import type { StandingInput } from '../ranking/standing.ts';
+import type { WorkItem } from '../work/records.ts';
 import type { ReturnAnswer } from './answer.ts';
 
 /** One visit of the machine with all that a later one asks of it. */
@@ -16,13 +17,20 @@ export interface VisitThen {
   readonly standing: Standing;
   readonly decisions: readonly Decision[];
   readonly choices: readonly Choice[];
+  readonly work: readonly WorkItem[];
   readonly answers: readonly ReturnAnswer[];
   readonly shots: readonly Shot[];
   readonly marks: readonly Mark[];
 }
 
-/** What was mended in a visit: what the choice that was taken sets out to mend. */
-export function mendedIn({ decisions, choices }: Pick<VisitThen, 'decisions' | 'choices'>): ReadonlySet<string> {
+/** What was mended in a visit: the work that is written down, and where none is, what the choice taken sets out to mend. */
+export function mendedIn({
+  decisions,
+  choices,
+  work,
+}: Pick<VisitThen, 'decisions' | 'choices' | 'work'>): ReadonlySet<string> {
+  if (work.length > 0)
+    return new Set(work.filter(({ outcome }) => outcome === 'done').flatMap(({ findingId }) => findingId ?? []));
   const taken = choices.find(({ id }) => id === chosenOf(decisions));
   return new Set(taken?.dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
 }

@@ -209,6 +209,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `The report cannot be issued yet. Still missing: ${list(d, 'missing').join(' ') || 'something that it must say.'}`,
     kept: 'No number was used. The draft stays as it is.',
   }),
+  'work-exists': fixed('The work on this finding is written down already. Change what stands there.', nothingChanged),
   'statement-not-shown': fixed(
     'No statement was shown to be decided on or signed. Open the finding or the choice and read its statement back first.',
     'Nothing was signed.',

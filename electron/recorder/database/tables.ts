@@ -294,6 +294,34 @@ export interface Tables {
     fitted_part_id: string | null;
     answered_at_ms: number;
   };
+  work_item: {
+    id: string;
+    visit_id: string;
+    position: number;
+    finding_id: string | null;
+    words: string;
+    outcome: 'done' | 'partly' | 'not-done';
+    because: string;
+    written_at_ms: number;
+  };
+  work_part: {
+    id: string;
+    work_item_id: string;
+    position: number;
+    words: string;
+    amount: string;
+    fitted_part_id: string | null;
+  };
+  work_proof: { id: string; work_item_id: string; reading_id: string | null; shot_id: string | null };
+  hand_over: {
+    id: string;
+    proved: string;
+    limits: string;
+    watch: string;
+    come_back: string;
+    old_parts: string;
+    handed_to: string;
+  };
   search_document: {
     rowid: Generated<number>;
     record: string;

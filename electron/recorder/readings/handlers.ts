@@ -8,6 +8,7 @@ import type { Tables } from '../database/tables.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { evidenceOfReading } from '../suspicions/queries.ts';
+import { proofsOfReading } from '../work/queries.ts';
 import { computeReading } from './compute-reading.ts';
 import { isMachines, rememberLimit } from './limits.ts';
 import {
@@ -171,6 +172,7 @@ export const readingHandlers: Handlers = {
       for (const proof of proofRows(context.db, id)) writer.remove('proof', proof.id);
       for (const dial of dialRows(context.db, id)) writer.remove('reading_shot', dial.id);
       for (const borne of evidenceOfReading(context.db, id)) writer.remove('suspicion_evidence', borne.id);
+      for (const shown of proofsOfReading(context.db, id)) writer.remove('work_proof', shown.id);
       writer.remove('reading', id);
       return null;
     },

@@ -11,6 +11,7 @@ import { trueHours } from '../machines/true-hours.ts';
 import { marksOf } from '../marks/queries.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { rowToVisit } from '../visits/queries.ts';
+import { workItemsOf } from '../work/queries.ts';
 import { answersOf } from './queries.ts';
 
 /** A visit as its caller has loaded it. */
@@ -35,6 +36,7 @@ export const returnOfVisit = (db: ReadableDb, now: StoodVisit, earlier: readonly
       standing,
       decisions: decisionRows(db, row.id).map(rowToDecision),
       choices: choiceRows(db, row.id).map((choice) => rowToChoice(db, choice)),
+      work: workItemsOf(db, row.id),
       answers: answersOf(db, row.id),
       shots: shotsOf(db, row.id),
       marks: marksOf(db, row.id),

@@ -4,13 +4,24 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { ReturnView } from '../../../shared-lib/contract/returning.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
+import type { VisitWork } from '../../../shared-lib/contract/work.ts';
 import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
+import { saysWork, workOf } from '../../../shared-lib/work/work-of.ts';
+import { choiceRows, decisionRows, moneyOf, rowToChoice, rowToDecision } from '../choices/queries.ts';
 import { visitChoices } from '../choices/visit-choices.ts';
 import { keptComparisons } from '../comparisons/then-and-now.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
-import { layoutsById, machineById, metersOf, ownerNow, rowToLayout, rowToMachine } from '../machines/queries.ts';
+import {
+  fittedPartsOf,
+  layoutsById,
+  machineById,
+  metersOf,
+  ownerNow,
+  rowToLayout,
+  rowToMachine,
+} from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
 import { calibrationsOf, marksOf } from '../marks/queries.ts';
 import { planesNow, sizesNow } from '../measuring/sizes-now.ts';
@@ -19,6 +30,7 @@ import { readingNow } from '../readings/compute-reading.ts';
 import { readingsOf } from '../readings/queries.ts';
 import { returnOfVisit, type StoodVisit } from '../returning/return-of-visit.ts';
 import { shopRow } from '../shop/queries.ts';
+import { handOverOf, workItemsOf } from '../work/queries.ts';
 import { rowToScopeItem, rowToVisit, scopeOf, visitById, visitsOf } from './queries.ts';
 
 /** All that the standing of each visit needs, loaded for many visits at once: the floor shows a thousand machines. */
@@ -99,6 +111,21 @@ export const returnToVisit = (db: ReadableDb, visitId: string): ReturnView | nul
   return returnOfVisit(db, now, earlier);
 };
 
+const workNow = (db: ReadableDb, { row, input, standing }: StoodVisit): VisitWork =>
+  workOf({
+    input,
+    standing,
+    steps: [],
+    money: moneyOf(db, row.id),
+    items: workItemsOf(db, row.id),
+    handOver: handOverOf(db, row.id),
+    choices: choiceRows(db, row.id).map((choice) => rowToChoice(db, choice)),
+    decisions: decisionRows(db, row.id).map(rowToDecision),
+  });
+
+/** The work that was done, against the choice that was taken. @throws AppError 'not-found' */
+export const workOfVisit = (db: ReadableDb, visitId: string): VisitWork => workNow(db, stoodVisit(db, visitId).now);
+
 /** What was suspected, what can be chosen, and what was decided. @throws AppError 'not-found' */
 export const choicesOfVisit = (db: ReadableDb, visitId: string): VisitChoices => {
   const { now, earlier } = stoodVisit(db, visitId);
@@ -116,6 +143,8 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const meters = metersOf(db, row.machine_id);
   const choices = visitChoices(db, { ...now, earlier });
   const before = returnOfVisit(db, now, earlier);
+  const work = workNow(db, now);
+  const fittedParts = fittedPartsOf(db, row.machine_id);
   const shots = shotsOf(db, visitId);
   const marks = marksOf(db, visitId);
   const calibrations = planesNow(calibrationsOf(db, visitId));
@@ -142,5 +171,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ...(saysAnything(choices) ? { choices } : {}),
     ...(comparisons.length > 0 ? { comparisons } : {}),
     ...(before === null ? {} : { before }),
+    ...(saysWork(work) ? { work } : {}),
+    ...(fittedParts.length > 0 ? { fittedParts } : {}),
   };
 };

@@ -16,6 +16,7 @@ import { readings } from './readings.ts';
 import { since } from './since.ts';
 import { summary } from './summary.ts';
 import { suspected } from './suspected.ts';
+import { handOver, workDone } from './work.ts';
 
 /** In the order of the pages. A section that has nothing to say is null, and absent. */
 export const sections: readonly ((context: ReportContext) => ReportSection | null)[] = [
@@ -32,6 +33,8 @@ export const sections: readonly ((context: ReportContext) => ReportSection | nul
   coverage,
   choices,
   decided,
+  workDone,
+  handOver,
   followUp,
   photoIndex,
   identity,

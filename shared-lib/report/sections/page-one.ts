@@ -1,5 +1,6 @@
 import { tierWords } from '../../judgement/tiers.ts';
 import { reportWords } from '../../wording/report.ts';
+import { mendedByWork } from '../after-work.ts';
 import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import { sayIsoDay } from '../dates.ts';
@@ -28,7 +29,7 @@ function itemOf(entry: RankedFinding, context: ReportContext): PageOneItem {
     tag: entry.tag,
     title: shortened(entry.line.title, 90),
     sentence: sentenceOf(entry),
-    state: `${tierWords(entry.line.tier).heading}. ${shortened(certaintySentence(entry), 130)}`,
+    state: `${mendedByWork(context).has(entry.finding.id) ? 'Mended in this visit. Was: ' : ''}${tierWords(entry.line.tier).heading}. ${shortened(certaintySentence(entry), 130)}`,
     photo: shot === undefined ? null : reportPhoto(shot, entry, 'page-one', context),
     noPhoto: entry.readings.length > 0 ? reportWords.noPhotoReading : reportWords.noPhoto,
   };
