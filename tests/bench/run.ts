@@ -18,6 +18,7 @@ const benches: readonly Bench[] = [
   { name: 'sheets', script: 'sheets/time-sheets.ts' },
   { name: 'photos', script: 'photos/run.ts' },
   { name: 'tracing', script: 'tracing/evaluate.ts' },
+  { name: 'card', script: 'card/run.ts' },
   { name: 'typesetting', script: 'typesetting/run.ts' },
   { name: 'start', script: 'start/opening.mjs', display: true },
   { name: 'stage', script: 'stage/run.ts', display: true },

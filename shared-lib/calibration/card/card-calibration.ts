@@ -13,7 +13,7 @@ const ruleReadingMm = 0.25;
 /** How far off a printer may be whose sheet nobody has checked, +/- of a length. Common practice, no source. */
 const uncheckedShare = 0.01;
 /** Paper that is not quite flat, ink that runs, +/- mm. Common practice, no source. */
-const paperMm = 0.1;
+export const paperMm = 0.1;
 /** What a camera's own pictures may still be bent, standard uncertainty of `Lens.bend`. Common practice, no source. */
 export const usualBendU = 0.02;
 /** What one coefficient leaves of a lens, relative, standard uncertainty. Common practice, no source. */

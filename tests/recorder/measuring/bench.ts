@@ -24,11 +24,13 @@ export const pointsInPlane = (name: string) =>
     Math.abs(mm[2]) < 0.05 ? [{ px: xy(px), mm: xy(mm) }] : [],
   );
 
-/** A visit with one photo in it. */
-export const withPhoto = async (name: string, test: TestRecorder = openTestRecorder()) => {
+/** A visit with one photo of ours in it. */
+export const withPhoto = (name: string, test: TestRecorder = openTestRecorder()) => withPicture(pictureOf(name), test);
+
+export const withPicture = async (path: string, test: TestRecorder = openTestRecorder()) => {
   const { visitId } = await addLoader(test);
-  const token = `token for ${name}`;
-  test.recorder.offer({ token, path: pictureOf(name), for: 'read' });
+  const token = `token for ${path}`;
+  test.recorder.offer({ token, path, for: 'read' });
   const { jobId } = await test.call('shot.take', { visitId, tokens: [token] });
   await expect
     .poll(

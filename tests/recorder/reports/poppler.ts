@@ -2,6 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import sharp from 'sharp';
+import type { GreyImage } from '../../../shared-lib/tracing/grey.ts';
 
 /** A reader of PDFs that shares no code with the writer. Every tool gets the file by its path. */
 function withFile<T>(pdf: Uint8Array, work: (path: string, folder: string) => T): T {
@@ -85,3 +87,13 @@ export const attachmentOf = (pdf: Uint8Array, name: string): Buffer =>
     run('pdfdetach', '-savefile', name, '-o', out, path);
     return readFileSync(out);
   });
+
+/** The first page as printed, a grey level for each dot. */
+export const greyPageOf = async (pdf: Uint8Array, dotsPerInch: number): Promise<GreyImage> => {
+  const png = withFile(pdf, (path, folder) => {
+    run('pdftoppm', '-r', String(dotsPerInch), '-gray', '-png', '-singlefile', path, join(folder, 'page'));
+    return readFileSync(join(folder, 'page.png'));
+  });
+  const { data, info } = await sharp(png).grayscale().raw().toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, left: 0, top: 0, data: Float32Array.from(data) };
+};

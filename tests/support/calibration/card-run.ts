@@ -8,7 +8,7 @@ import { type CardView, drawView } from './card-view.ts';
 export interface Outcome {
   readonly seed: number;
   readonly view: CardView;
-  /** The right face, and no point farther off than a pixel. */
+  /** The right face, and no point farther off than a pixel in a photo of 2,000, or as much of a larger one. */
   readonly isFound: boolean;
   /** Of each point, px. */
   readonly errorsPx: readonly number[];
@@ -43,7 +43,8 @@ export function tryView(seed: number, photo: Size, background: GreyImage): Outco
     const at = truth[faceCorners.findIndex(({ x, y }) => x * squareMm === mm.x && y * squareMm === mm.y)];
     return at ? Math.hypot(at.x - px.x, at.y - px.y) : Number.POSITIVE_INFINITY;
   });
-  const isFound = found?.face === view.face.name && errorsPx.every((error) => error < 1);
+  const most = Math.max(1, Math.max(photo.width, photo.height) / 2000);
+  const isFound = found?.face === view.face.name && errorsPx.every((error) => error < most);
   return { seed, view, isFound, errorsPx, findingMs };
 }
 

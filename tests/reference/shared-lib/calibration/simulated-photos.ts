@@ -1,3 +1,5 @@
+import { cardCalibration, paperMm, usualBendU } from '../../../../shared-lib/calibration/card/card-calibration.ts';
+import { cardFaces, faceCorners } from '../../../../shared-lib/calibration/card/face.ts';
 import type { CalibrationInput, MeasuredShape } from '../../../../shared-lib/calibration/input.ts';
 import type { XY } from '../../../../shared-lib/geometry/spaces.ts';
 import { gaussian } from '../tracing/drawn-surface.ts';
@@ -99,4 +101,51 @@ export function simulate(method: CalibrationInput['method'], random: () => numbe
     const points = places.map(([x = 0, y = 0]) => ({ px: click({ x: x + off(), y: y + off() }), mm: { x, y } }));
     return { method, points, ...common };
   }
+}
+
+/**
+ * One photo of a calibration card with a bent lens, everything in it drawn anew: pose, lens, where the crossings are found,
+ * how true the card was printed, where beside it something is measured, how it is clicked.
+ */
+export function simulateCard(random: () => number, clickingPx = 1.2): SimulatedPhoto {
+  const face = cardFaces[random() < 0.5 ? 0 : 1];
+  if (!face) throw new Error('no face');
+  const away = (face.squareMm / 16) * (1 + 0.6 * random());
+  const straightCamera = randomCamera(random, (50 * Math.PI * random()) / 180, photo, 4000 / away);
+  // Drawn by the polynomial model, while the calibration fits the division model.
+  const bend = usualBendU * gaussian(random);
+  const middle = { x: (photo.width - 1) / 2, y: (photo.height - 1) / 2 };
+  const radiusPx = Math.hypot(photo.width, photo.height) / 2;
+  const see = (point: XY): XY => {
+    const { x, y } = straightCamera(point);
+    const [dx, dy] = [x - middle.x, y - middle.y];
+    const by = 1 + (bend * (dx * dx + dy * dy)) / radiusPx ** 2;
+    return { x: middle.x + dx * by, y: middle.y + dy * by };
+  };
+  const foundPx = 0.08;
+  const shift = { x: face.squareMm * (4.5 + 3 * (random() - 0.5)), y: face.squareMm * (3 + 3 * (random() - 0.5)) };
+  const found = faceCorners.map(({ x, y }) => {
+    const mm = { x: x * face.squareMm, y: y * face.squareMm };
+    const off = (): number => paperMm * (2 * random() - 1);
+    const seen = see({ x: mm.x - shift.x + off(), y: mm.y - shift.y + off() });
+    return { px: { x: seen.x + foundPx * gaussian(random), y: seen.y + foundPx * gaussian(random) }, mm };
+  });
+  // A card that is not whole in the photo is photographed anew.
+  const isWhole = found.every(({ px }) => px.x > 0 && px.y > 0 && px.x < photo.width - 1 && px.y < photo.height - 1);
+  if (!isWhole) return simulateCard(random, clickingPx);
+  const reference = cardCalibration({ points: found }, photo, { barMm: 150, plane: '' });
+  const start = { x: 12 * face.squareMm * (random() - 0.5), y: 12 * face.squareMm * (random() - 0.5) };
+  const length = (1 + 5 * random()) * face.squareMm;
+  const way = 2 * Math.PI * random();
+  const click = (point: XY): XY => {
+    const seen = see(point);
+    return { x: seen.x + clickingPx * gaussian(random), y: seen.y + clickingPx * gaussian(random) };
+  };
+  const points = [click(start), click({ x: start.x + length * Math.cos(way), y: start.y + length * Math.sin(way) })];
+  return {
+    calibration: reference,
+    shape: { shape: 'line', points, pointPx: clickingPx, offPlane: false },
+    trueMm: length,
+    lens: (1 + reference.lensShare * gaussian(random)) * (1 + (reference.referenceShare ?? 0) * gaussian(random)),
+  };
 }
