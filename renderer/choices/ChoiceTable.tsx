@@ -1,6 +1,11 @@
 import { useState } from 'react';
 import { sayMoney } from '../../shared-lib/choices/money.ts';
-import { type DispositionIs, dispositionKinds } from '../../shared-lib/choices/records.ts';
+import {
+  type ChoiceDisposition,
+  type DispositionIs,
+  dispositionKinds,
+  judgeable,
+} from '../../shared-lib/choices/records.ts';
 import { dispositionWords, firstNames } from '../../shared-lib/choices/words.ts';
 import type { ChoiceView, VisitChoices } from '../../shared-lib/contract/choices.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
@@ -14,6 +19,7 @@ import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { LadderRule } from '../ui/LadderRule.tsx';
 import { ChoicePanel } from './ChoicePanel.tsx';
 import styles from './ChoiceTable.module.css';
+import { JudgeAnewPanel } from './JudgeAnewPanel.tsx';
 
 interface ChoiceTableProps {
   readonly record: VisitRecord;
@@ -28,6 +34,7 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
   const dispose = useChange('choice.dispose');
   const [openId, setOpenId] = useState<string | null>(null);
   const open = choices.find(({ id }) => id === openId);
+  const [anew, setAnew] = useState<{ readonly choiceId: string; readonly findingId: string } | null>(null);
   const decided = new Set(decisions.map(({ choiceId }) => choiceId));
   const nextName = firstNames.find((name) => !choices.some((choice) => choice.name === name)) ?? 'another way';
   const error = add.error ?? dispose.error;
@@ -77,9 +84,10 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
                 <td key={choice.id}>
                   <DispositionCell
                     label={`“${choice.name}”: finding ${number}`}
-                    is={choice.dispositions.find((each) => each.findingId === findingId)?.is ?? 'left'}
+                    disposition={choice.dispositions.find((each) => each.findingId === findingId)}
                     isDecided={decided.has(choice.id)}
                     onChoose={(is) => dispose.run({ id: choice.id, findingId, is })}
+                    onJudge={() => setAnew({ choiceId: choice.id, findingId })}
                   />
                 </td>
               ))}
@@ -138,7 +146,32 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
       {open !== undefined && (
         <ChoicePanel key={open.id} choice={open} money={money} visitId={visitId} onClose={() => setOpenId(null)} />
       )}
+      {anew !== null && <Anew {...anew} record={record} choices={choices} onClose={() => setAnew(null)} />}
     </div>
+  );
+}
+
+interface AnewProps {
+  readonly choiceId: string;
+  readonly findingId: string;
+  readonly record: VisitRecord;
+  readonly choices: readonly ChoiceView[];
+  readonly onClose: () => void;
+}
+
+function Anew({ choiceId, findingId, record, choices, onClose }: AnewProps) {
+  const choice = choices.find(({ id }) => id === choiceId);
+  const finding = record.findings.find(({ id }) => id === findingId);
+  const disposition = choice?.dispositions.find((each) => each.findingId === findingId);
+  if (choice === undefined || finding === undefined || disposition === undefined) return null;
+  return (
+    <JudgeAnewPanel
+      key={`${choiceId}/${findingId}`}
+      choice={choice}
+      finding={finding}
+      disposition={disposition}
+      onClose={onClose}
+    />
   );
 }
 
@@ -155,13 +188,46 @@ function Worst({ choice: { left } }: { readonly choice: ChoiceView }) {
 
 interface DispositionCellProps {
   readonly label: string;
-  readonly is: DispositionIs;
+  readonly disposition: ChoiceDisposition | undefined;
   readonly isDecided: boolean;
   readonly onChoose: (is: DispositionIs) => void;
+  readonly onJudge: () => void;
 }
 
-function DispositionCell({ label, is, isDecided, onChoose }: DispositionCellProps) {
-  if (isDecided) return <span className={styles.fixed}>{dispositionWords[is]}</span>;
+function DispositionCell({ label, disposition, isDecided, onChoose, onJudge }: DispositionCellProps) {
+  const { is = 'left', after = null, why = '' } = disposition ?? {};
+  const anew = after === null ? null : `judged anew${why === '' ? '' : `: ${why}`}`;
+  if (isDecided)
+    return (
+      <span className={styles.fixed}>
+        {dispositionWords[is]}
+        {anew !== null && <span className={styles.anew}>{anew}</span>}
+      </span>
+    );
+  return (
+    <>
+      <DispositionSelect label={label} is={is} onChoose={onChoose} />
+      {judgeable.has(is) && (
+        <>
+          {anew !== null && <span className={styles.anew}>{anew}</span>}
+          <Button look="link" label={`${label}: judge it anew`} onPress={onJudge}>
+            Judge it anew
+          </Button>
+        </>
+      )}
+    </>
+  );
+}
+
+function DispositionSelect({
+  label,
+  is,
+  onChoose,
+}: {
+  label: string;
+  is: DispositionIs;
+  onChoose: (is: DispositionIs) => void;
+}) {
   return (
     <select
       className={styles.select}

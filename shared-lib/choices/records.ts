@@ -59,6 +59,9 @@ export const dispositionKinds = ['fixed', 'partly', 'left', 'made-safe', 'unknow
 export const DispositionIs = z.enum(dispositionKinds);
 export type DispositionIs = z.infer<typeof DispositionIs>;
 
+/** What stays in some other way than it was: only there a new judgement has a meaning. */
+export const judgeable: ReadonlySet<DispositionIs> = new Set(['partly', 'made-safe', 'unknown']);
+
 /** The mechanic's new judgement of what stays; a field left out stays as it was judged. */
 export const JudgedAfter = z.strictObject({
   safety: z.union([Safety, z.literal('none')]).optional(),

@@ -9,10 +9,20 @@ export interface ReportTag {
   readonly state: FindingState | 'observation';
 }
 
+/** A signature as it was drawn, in mm from its box's upper left corner. */
+export interface PrintedSignature {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly strokes: readonly (readonly PrintedPoint[])[];
+  /** For a reader who cannot see it. */
+  readonly alternative: string;
+}
+
 /** Words beside a value; several paragraphs are several entries. */
 export interface ReportRow {
   readonly label: string;
   readonly paragraphs: readonly string[];
+  readonly signature?: PrintedSignature;
 }
 
 /** A point on a photo as printed, in mm from the frame's upper left corner. */

@@ -34,6 +34,17 @@ function signedWords({ signature, unsignedBecause, by }: DecisionView): string {
   return unsignedBecause.trim() === '' ? 'Not signed.' : asSentence(`Not signed: ${asPart(unsignedBecause)}`);
 }
 
+/** The box it was signed in, as wide to its height as on the screen. */
+const signatureBox = { widthMm: 60, heightMm: 18 } as const;
+
+function signatureOf({ signature, by }: DecisionView): Pick<ReportRow, 'signature'> {
+  if (signature === null) return {};
+  const { widthMm, heightMm } = signatureBox;
+  const mm = (share: number, whole: number): number => Math.round(share * whole * 100) / 100;
+  const strokes = signature.map((stroke) => stroke.map(([x, y]) => [mm(x, widthMm), mm(y, heightMm)] as const));
+  return { signature: { ...signatureBox, strokes, alternative: `Signature of ${by}` } };
+}
+
 function rowOf(decision: DecisionView, context: ReportContext): ReportRow {
   const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
   const readBy = context.personName(decision.personId);
@@ -47,6 +58,7 @@ function rowOf(decision: DecisionView, context: ReportContext): ReportRow {
       `${signedWords(decision)} Read back${readBy === null ? '' : ` by ${readBy}`} on ${when}.`,
       ...(decision.covers ? [] : ['What was told then has changed since: this decision does not cover it.']),
     ],
+    ...signatureOf(decision),
   };
 }
 
