@@ -5,6 +5,7 @@ import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
 import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
 import type { Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
+import type { Instrument } from '../model/shop.ts';
 import type { Shot } from '../model/shot.ts';
 import { MeterReading, ScopeItem, Use, Visit } from '../model/visit.ts';
 import type { VisitChoices } from './choices.ts';
@@ -42,6 +43,8 @@ export interface VisitRecord {
   readonly before?: ReturnView;
   /** Absent while no work is written down. */
   readonly work?: VisitWork;
+  /** Those its readings were taken with; absent where none is named. */
+  readonly instruments?: readonly Instrument[];
   /** What went into the machine, then or now; absent where nothing did. */
   readonly fittedParts?: readonly FittedPart[];
 }

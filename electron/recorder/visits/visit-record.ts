@@ -27,7 +27,7 @@ import { calibrationsOf, marksOf } from '../marks/queries.ts';
 import { planesNow, sizesNow } from '../measuring/sizes-now.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { readingNow } from '../readings/compute-reading.ts';
-import { readingsOf } from '../readings/queries.ts';
+import { instrumentById, readingsOf, rowToInstrument } from '../readings/queries.ts';
 import { returnOfVisit, type StoodVisit } from '../returning/return-of-visit.ts';
 import { shopRow } from '../shop/queries.ts';
 import { handOverOf, workItemsOf } from '../work/queries.ts';
@@ -144,6 +144,11 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const choices = visitChoices(db, { ...now, earlier });
   const before = returnOfVisit(db, now, earlier);
   const work = workNow(db, now);
+  const used = new Set(input.readings.flatMap(({ instrumentId }) => instrumentId ?? []));
+  const instruments = [...used].flatMap((id) => {
+    const instrument = instrumentById(db, id);
+    return instrument ? [rowToInstrument(instrument)] : [];
+  });
   const fittedParts = fittedPartsOf(db, row.machine_id);
   const shots = shotsOf(db, visitId);
   const marks = marksOf(db, visitId);
@@ -172,6 +177,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ...(comparisons.length > 0 ? { comparisons } : {}),
     ...(before === null ? {} : { before }),
     ...(saysWork(work) ? { work } : {}),
+    ...(instruments.length > 0 ? { instruments } : {}),
     ...(fittedParts.length > 0 ? { fittedParts } : {}),
   };
 };

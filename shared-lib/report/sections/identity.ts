@@ -23,6 +23,13 @@ function reportLine({ issue, nowMs, zoneOffsetMin }: ReportContext): string {
   return `${markOf({ issue })}, issued ${written}.${replaces}`;
 }
 
+/** Who stands for it. Issuing is the approval; the seal shows that nothing was changed after it. */
+function approval({ issue, mechanic, shop }: ReportContext): string {
+  const who = joined(mechanic?.name, shop.name);
+  if (issue === undefined) return 'Not approved: it is a draft.';
+  return `Approved and issued by ${who}. The seal of the shop (an electronic signature over the whole file, which any reader of PDFs can check) stands for the signature.`;
+}
+
 /** Who, what, when, by which conventions. Elements follow ISO/IEC 17020 clause 7.4, as far as a draft has them. */
 export function identity(context: ReportContext): IdentitySection {
   const { record, shop, mechanic, zoneOffsetMin, programVersion } = context;
@@ -33,6 +40,7 @@ export function identity(context: ReportContext): IdentitySection {
     disclaimer,
     rows: [
       ...row('Report', reportLine(context)),
+      ...row('Approval', approval(context)),
       ...row('Changed since the revision before', ...(context.issue?.changes ?? [])),
       ...row('Inspected', sayIsoDay(visit.date)),
       ...row(

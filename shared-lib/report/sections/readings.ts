@@ -6,10 +6,10 @@ import type { SheetOutcome, SheetResult } from '../../sheets/compute.ts';
 import { sheetOf } from '../../sheets/index.ts';
 import { sheetName } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
-import { sayMoment } from '../dates.ts';
+import { sayIsoDay, sayMoment } from '../dates.ts';
 import type { ReadingBlock, ReadingsSection } from '../model.ts';
 import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
-import { asPart, asSentence } from '../sentence.ts';
+import { asPart, asSentence, listed } from '../sentence.ts';
 import { lineOf } from './diagrams.ts';
 
 /** Formula, standard, the handbook's figure beside it, and why it may not be judged. */
@@ -35,12 +35,28 @@ function plotBlock(computed: SheetOutcome | null, { shop }: ReportContext): Read
   return plot && { title: plot.title, width: plot.width, height: plot.height, lines: plot.primitives.map(lineOf) };
 }
 
+function instrumentWords({ instrumentId }: Reading, { record }: ReportContext): string {
+  const instrument = record.instruments?.find(({ id }) => id === instrumentId);
+  if (instrument === undefined) return '';
+  const { name, kind, resolution, lastCheck } = instrument;
+  return [
+    name,
+    kind,
+    resolution === '' ? '' : `reads to ${resolution}`,
+    lastCheck === null ? 'when it was last checked is not written down' : `last checked on ${sayIsoDay(lastCheck)}`,
+  ]
+    .filter((each) => each.trim() !== '')
+    .join(', ');
+}
+
 function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
   const sheet = sheetOf(reading.sheet);
   const computed = outcome(reading, context);
   const conditions = sayTyped(reading.conditions, sheet?.conditions);
   const inputs = sayTyped(reading.inputs, sheet?.inputs);
   const notTaken = reading.notTakenBecause;
+  const instrument = instrumentWords(reading, context);
+  const takenOver = Object.keys(reading.takenOver ?? {});
   const dials = context.shots.filter(({ id }) => reading.shotIds?.includes(id)).map(({ sequence }) => sequence);
   const taken = reading.results.filter(({ value, seen }) => value !== null || seen !== null);
   return {
@@ -64,6 +80,10 @@ function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
       ...(inputs === '' ? [] : [asSentence(`read: ${inputs}`)]),
       ...(conditions === '' ? [] : [asSentence(`conditions: ${conditions}`)]),
       ...(reading.remark.trim() === '' ? [] : [asSentence(reading.remark)]),
+      ...(instrument === '' ? [] : [asSentence(`taken with: ${instrument}`)]),
+      ...(takenOver.length === 0
+        ? []
+        : [asSentence(`not measured here, taken over from somebody else’s paper: ${listed(takenOver)}`)]),
       ...(dials.length === 0 ? [] : [asSentence(`the dial is on photo ${dials.join(', ')}`)]),
       ...(notTaken === null ? [] : [asSentence(`not taken because: ${asPart(notTaken)}`)]),
     ],
