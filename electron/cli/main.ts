@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { addAnnotations } from './commands/annotations.ts';
 import { addApply } from './commands/apply.ts';
 import { addBackup, addRestore } from './commands/backup.ts';
 import { addCard } from './commands/card.ts';
@@ -44,6 +45,7 @@ for (const add of [
   addMeasure,
   addCard,
   addRegister,
+  addAnnotations,
   addSheets,
   addSheet,
 ])

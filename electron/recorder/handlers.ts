@@ -1,3 +1,4 @@
+import { annotationHandlers } from './annotations/handlers.ts';
 import { choiceHandlers } from './choices/handlers.ts';
 import { comparisonHandlers } from './comparisons/handlers.ts';
 import type { Handlers } from './context.ts';
@@ -26,6 +27,7 @@ export const handlers: Handlers = {
   ...markHandlers,
   ...measuringHandlers,
   ...cardHandlers,
+  ...annotationHandlers,
   ...comparisonHandlers,
   ...findingHandlers,
   ...readingHandlers,

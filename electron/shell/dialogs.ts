@@ -58,6 +58,31 @@ export function createDialogs(offer: (offer: OfferedPath) => void): Dialogs {
     return { token: tokenFor(chosen.filePath, 'write') };
   };
 
+  const annotationFilters = [
+    { name: 'Web Annotations', extensions: ['jsonld', 'json'] },
+    { name: 'All files', extensions: ['*'] },
+  ];
+
+  const saveAnnotations = async (window: BrowserWindow, suggestedName: string) => {
+    const chosen = await dialog.showSaveDialog(window, {
+      title: 'Write the marks to a file',
+      defaultPath: join(app.getPath('documents'), fileName(suggestedName)),
+      filters: annotationFilters,
+      properties: ['showOverwriteConfirmation'],
+    });
+    return chosen.canceled || !chosen.filePath ? null : { token: tokenFor(chosen.filePath, 'write') };
+  };
+
+  const chooseAnnotations = async (window: BrowserWindow) => {
+    const chosen = await dialog.showOpenDialog(window, {
+      title: 'Bring in marks from a file',
+      properties: ['openFile'],
+      filters: annotationFilters,
+    });
+    const [path] = chosen.filePaths;
+    return chosen.canceled || !path ? null : { token: tokenFor(path, 'read') };
+  };
+
   const showFile = async (path: string) => {
     if (!saved.has(path)) throw new AppError('not-found', { record: 'file', id: path });
     const reason = await shell.openPath(path);
@@ -74,6 +99,12 @@ export function createDialogs(offer: (offer: OfferedPath) => void): Dialogs {
           return checked(shellOperations[name].input, input, () => choosePhotos(window));
         case 'shell.choosePdf':
           return checked(shellOperations[name].input, input, ({ suggestedName }) => choosePdf(window, suggestedName));
+        case 'shell.saveAnnotations':
+          return checked(shellOperations[name].input, input, ({ suggestedName }) =>
+            saveAnnotations(window, suggestedName),
+          );
+        case 'shell.chooseAnnotations':
+          return checked(shellOperations[name].input, input, () => chooseAnnotations(window));
         case 'shell.showFile':
           return checked(shellOperations[name].input, input, ({ path }) => showFile(path));
       }

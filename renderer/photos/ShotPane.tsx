@@ -10,6 +10,7 @@ import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { CameraClock } from './CameraClock.tsx';
+import { MarkFiles } from './MarkFiles.tsx';
 import { momentWords } from './moment-words.ts';
 import styles from './ShotPane.module.css';
 import { TakePhotosLine } from './TakePhotosLine.tsx';
@@ -97,6 +98,7 @@ export function ShotPane({ record, shot, onMarkWith, onScale, onFinding }: ShotP
         <dd className={styles.name}>{shot.offeredName}</dd>
       </dl>
       <CameraClock record={record} shot={shot} />
+      <MarkFiles key={shot.id} record={record} shot={shot} />
       <TakePhotosLine visitId={record.visit.id} />
       <Button look="link" onPress={() => bin.run({ id: shot.id })} disabled={bin.isRunning}>
         Put this photo in the bin

@@ -76,6 +76,7 @@ export const errorCodes = [
   'comparison-points-crossing', // two of the matched points are swapped
   'comparison-not-earlier', // the other photo is of no earlier visit of this machine
   'annotation-malformed', // details.reason, details.clause
+  'annotation-of-another-photo',
 ] as const;
 export type ErrorCode = (typeof errorCodes)[number];
 

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { annotationOperations } from './annotations.ts';
 import { cardOperations } from './card.ts';
 import { choiceOperations } from './choices.ts';
 import { comparisonOperations } from './comparisons.ts';
@@ -26,6 +27,7 @@ export const operations = {
   ...markOperations,
   ...measuringOperations,
   ...cardOperations,
+  ...annotationOperations,
   ...comparisonOperations,
   ...findingOperations,
   ...readingOperations,

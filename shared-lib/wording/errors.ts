@@ -314,6 +314,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     happened: `This is no Web Annotation that can be read: ${text(d, 'reason', 'it does not follow the Recommendation')}.`,
     kept: 'No mark was added or changed.',
   }),
+  'annotation-of-another-photo': fixed(
+    'It is about a photo that is not in this visit.',
+    'It was left out; the other marks are not touched by it.',
+  ),
 };
 
 function capital(words: string): string {

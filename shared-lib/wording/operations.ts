@@ -32,6 +32,7 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'shot.bin': 'a photo put in the bin',
   'shot.restore': 'a photo taken out of the bin',
   'camera.setClock': "the camera's clock",
+  'annotations.import': 'marks brought in from a file',
   'calibration.add': 'a scale set',
   'mark.trace': 'a crack traced',
   'mark.retrace': 'a trace led another way',
