@@ -3,6 +3,7 @@ import { choiceHandlers } from './choices/handlers.ts';
 import { comparisonHandlers } from './comparisons/handlers.ts';
 import type { Handlers } from './context.ts';
 import { findingHandlers } from './findings/handlers.ts';
+import { intakeHandlers } from './intake/handlers.ts';
 import { journalHandlers } from './journal/handlers.ts';
 import { machineHandlers } from './machines/handlers.ts';
 import { markHandlers } from './marks/handlers.ts';
@@ -23,6 +24,7 @@ export const handlers: Handlers = {
   ...shopHandlers,
   ...machineHandlers,
   ...visitHandlers,
+  ...intakeHandlers,
   ...photoHandlers,
   ...markHandlers,
   ...measuringHandlers,

@@ -7,13 +7,12 @@ import { historyOf } from '../../shared-lib/suspicions/history.ts';
 import type { SuspicionColumn } from '../../shared-lib/suspicions/table.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
-import { useAppState } from '../app/app-state.ts';
 import { PlacePicker } from '../findings/PlacePicker.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { TextField } from '../ui/TextField.tsx';
-import { timeWords } from '../visits/time-words.ts';
 import styles from './CausesPage.module.css';
+import { Moment } from './Moment.tsx';
 
 interface SuspicionPaneProps {
   readonly record: VisitRecord;
@@ -25,7 +24,6 @@ interface SuspicionPaneProps {
 export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
   const { suspicion, state } = column;
   const { id, what, at, defect } = suspicion;
-  const { shop } = useAppState();
   const { layout } = record.layout;
   const change = useChange('suspicion.change');
   const [isPlacing, setPlacing] = useState(false);
@@ -41,6 +39,7 @@ export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
       <TextField
         label="What it could be"
         value={what}
+        lines="many"
         maxLength={400}
         onCommit={(text) => text.trim() !== '' && change.run({ id, what: text.trim() })}
       />
@@ -65,7 +64,7 @@ export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
           value={defect ?? ''}
           onChange={({ target }) => change.run({ id, defect: target.value === '' ? null : target.value })}
         >
-          <option value="">not said: its place alone says what could show it</option>
+          <option value="">not said</option>
           {[...fitting, ...others].map((each) => (
             <option key={each.id} value={each.id}>
               {each.name}
@@ -73,12 +72,14 @@ export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
           ))}
         </select>
       </label>
-      {defect !== null && <p className={styles.small}>{defectOf(defect)?.misses}</p>}
+      <p className={styles.small}>
+        {defect === null ? 'Said, it is known which test can show it and which cannot.' : defectOf(defect)?.misses}
+      </p>
       <h3>What became of it</h3>
       <ol className={styles.history}>
         {historyOf(suspicion, record).map((line) => (
           <li key={line.id} data-turn={line.reverses || undefined}>
-            <time>{line.atMs === null ? '' : timeWords(line.atMs, shop.timeZone)}</time>
+            <Moment className={styles.time} atMs={line.atMs} day={record.visit.date} />
             <span>{line.words}</span>
           </li>
         ))}

@@ -4,14 +4,13 @@ import { speakComponent } from '../../shared-lib/parts/speak-component.ts';
 import type { EvidenceSource } from '../../shared-lib/suspicions/sources.ts';
 import type { SuspicionColumn, SuspicionTable } from '../../shared-lib/suspicions/table.ts';
 import { worstVerdict } from '../../shared-lib/verdict/worst.ts';
-import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { classNames } from '../ui/class-names.ts';
 import painted from '../ui/painted.module.css';
-import { timeWords } from '../visits/time-words.ts';
 import { BearsCell } from './BearsCell.tsx';
 import { countWords } from './bears-words.ts';
+import { Moment } from './Moment.tsx';
 import styles from './SuspicionTableView.module.css';
 
 interface SuspicionTableViewProps {
@@ -49,7 +48,7 @@ export function SuspicionTableView({ record, table, pickedId, onPick }: Suspicio
   };
 
   return (
-    <div className={styles.scroll}>
+    <>
       <table className={styles.table}>
         <thead>
           <tr>
@@ -87,7 +86,7 @@ export function SuspicionTableView({ record, table, pickedId, onPick }: Suspicio
       {sources.length === 0 && (
         <p className={styles.none}>Nothing was read, found or seen yet. What is, becomes a line here by itself.</p>
       )}
-    </div>
+    </>
   );
 }
 
@@ -122,8 +121,7 @@ function Head({ record, column, isPicked, onPick }: HeadProps) {
 }
 
 function SourceWords({ source, record }: { readonly source: EvidenceSource; readonly record: VisitRecord }) {
-  const { shop } = useAppState();
-  const time = <time className={styles.time}>{timeWords(source.atMs, shop.timeZone)}</time>;
+  const time = <Moment className={styles.time} atMs={source.atMs} day={record.visit.date} />;
   if (source.kind === 'reading') {
     const { id, visitId, sheet } = source.reading;
     return (

@@ -8,6 +8,8 @@ import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import styles from './FindingCard.module.css';
+import { LinkLine } from './LinkLine.tsx';
+import { WhenFields } from './WhenFields.tsx';
 
 interface CauseSectionProps {
   readonly record: VisitRecord;
@@ -20,7 +22,6 @@ type Direction = 'leads-to' | 'comes-from';
 export function CauseSection({ record, finding }: CauseSectionProps) {
   const { layout } = record.layout;
   const link = useChange('finding.link');
-  const unlink = useChange('finding.unlink');
   const [direction, setDirection] = useState<Direction | null>(null);
   const [certainty, setCertainty] = useState<'confirmed' | 'suspected'>('suspected');
   const [join, setJoin] = useState<'and' | 'or'>('and');
@@ -39,22 +40,20 @@ export function CauseSection({ record, finding }: CauseSectionProps) {
       direction === 'leads-to' ? { fromId: finding.id, toId: otherId } : { fromId: otherId, toId: finding.id };
     link.run({ ...ends, certainty, join }, () => setDirection(null));
   };
-  const error = link.error ?? unlink.error;
+  const { error } = link;
   return (
     <section className={styles.section} aria-label="What led to what">
       <h3 className={styles.heading}>What led to what</h3>
       {own.length > 0 && (
         <ul className={styles.list}>
-          {own.map(({ id, fromId, toId, certainty: sure }) => (
-            <li key={id}>
-              <span>
-                {fromId === finding.id ? `leads to ${nameOf(toId)}` : `comes from ${nameOf(fromId)}`}
-                <span className={styles.small}> {sure}</span>
-              </span>
-              <Button look="link" onPress={() => unlink.run({ id })}>
-                Take away
-              </Button>
-            </li>
+          {own.map((each) => (
+            <LinkLine
+              key={each.id}
+              record={record}
+              link={each}
+              words={each.fromId === finding.id ? `leads to ${nameOf(each.toId)}` : `comes from ${nameOf(each.fromId)}`}
+              isOneOfSeveral={record.links.filter(({ toId }) => toId === each.toId).length > 1}
+            />
           ))}
         </ul>
       )}
@@ -103,6 +102,7 @@ export function CauseSection({ record, finding }: CauseSectionProps) {
         </>
       )}
       {error !== null && <ErrorNote {...wordsOf(error)} />}
+      <WhenFields finding={finding} />
     </section>
   );
 }

@@ -34,6 +34,8 @@ function bodyOf(entry: Entry, record: VisitRecord, onFinding: (id: string) => vo
           <em>“{entry.words}”</em> <span className="soft">{entry.said}</span>
         </p>
       );
+    case 'received':
+      return entry.lines.map((line) => <p key={line}>{line.charAt(0).toUpperCase() + line.slice(1)}</p>);
     case 'shots':
       return <Burst entry={entry} record={record} />;
     case 'reading':

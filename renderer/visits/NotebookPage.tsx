@@ -11,6 +11,7 @@ import { dateWords, hoursWords, listWords } from '../ui/words.ts';
 import { BeforeSection } from './BeforeSection.tsx';
 import { EntryLine } from './EntryLine.tsx';
 import { GapLine } from './GapLine.tsx';
+import { IntakePanel } from './IntakePanel.tsx';
 import styles from './NotebookPage.module.css';
 import { ScopePanel } from './ScopePanel.tsx';
 import { StandingPane } from './StandingPane.tsx';
@@ -21,7 +22,7 @@ interface NotebookPageProps {
   readonly findingId: string | undefined;
 }
 
-type Sheet = 'visit' | 'scope';
+type Sheet = 'visit' | 'received' | 'scope';
 
 /** Blank lines shown at once; the page is not a form. The rest of what was agreed waits behind one link. */
 const mostGaps = 5;
@@ -59,6 +60,9 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
             <span className={styles.edits}>
               <Button look="link" onPress={() => setSheet('visit')}>
                 Change
+              </Button>
+              <Button look="link" onPress={() => setSheet('received')}>
+                As it came in
               </Button>
               <Button look="link" onPress={() => setSheet('scope')}>
                 What was agreed
@@ -102,6 +106,7 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
         <FindingPane record={record} findingId={findingId} onClose={() => openFinding(undefined)} />
       )}
       {sheet === 'visit' && <VisitPanel record={record} onClose={() => setSheet(null)} />}
+      {sheet === 'received' && <IntakePanel record={record} onClose={() => setSheet(null)} />}
       {sheet === 'scope' && <ScopePanel record={record} onClose={() => setSheet(null)} />}
     </div>
   );

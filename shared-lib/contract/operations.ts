@@ -4,6 +4,7 @@ import { cardOperations } from './card.ts';
 import { choiceOperations } from './choices.ts';
 import { comparisonOperations } from './comparisons.ts';
 import { findingOperations } from './findings.ts';
+import { intakeOperations } from './intake.ts';
 import { journalOperations } from './journal.ts';
 import { machineOperations } from './machines.ts';
 import { measuringOperations } from './measuring.ts';
@@ -23,6 +24,7 @@ export const operations = {
   ...shopOperations,
   ...machineOperations,
   ...visitOperations,
+  ...intakeOperations,
   ...shotOperations,
   ...markOperations,
   ...measuringOperations,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { CalibratedPlane } from '../measuring/calibrated-plane.ts';
 import type { MarkSize } from '../measuring/mark-size.ts';
 import type { Finding, FindingLink, FindingProof } from '../model/finding.ts';
+import type { Intake } from '../model/intake.ts';
 import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../model/machine.ts';
 import type { Mark } from '../model/mark.ts';
 import type { Reading } from '../model/reading.ts';
@@ -37,6 +38,8 @@ export interface VisitRecord {
   readonly standing: Standing;
   /** Absent where nothing was suspected, offered or decided. */
   readonly choices?: VisitChoices;
+  /** Absent where nothing was written down of how it was received. */
+  readonly intake?: Intake;
   /** Earlier photos laid under this visit's; absent where there are none. */
   readonly comparisons?: readonly KeptComparison[];
   /** Absent where the machine was never here before. */

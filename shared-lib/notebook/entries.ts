@@ -1,5 +1,6 @@
 import type { Tier } from '../contract/standing.ts';
 import type { VisitRecord } from '../contract/visits.ts';
+import { sayEarlierWork, sayFluid } from '../intake/words.ts';
 import type { FindingState } from '../model/finding.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
@@ -9,6 +10,8 @@ import { titleOf } from '../ranking/title.ts';
 /** One line of the notebook page, at its time. */
 export type Entry = { readonly atMs: number; readonly id: string } & (
   | { readonly kind: 'complaint'; readonly words: string; readonly said: string | null }
+  /** What others did to it before, and its fluids as they were, a line each. */
+  | { readonly kind: 'received'; readonly lines: readonly string[] }
   | { readonly kind: 'shots'; readonly shots: readonly Shot[] }
   | { readonly kind: 'reading'; readonly reading: Reading }
   | {
@@ -67,6 +70,11 @@ export function notebookEntries(record: VisitRecord, units: UnitSystem = 'metric
       said: owner?.name ?? null,
     });
   }
+  const received = [
+    ...(record.intake?.earlierWork ?? []).map(sayEarlierWork),
+    ...(record.intake?.fluids ?? []).map(sayFluid),
+  ];
+  if (received.length > 0) entries.push({ kind: 'received', id: visit.id, atMs: visit.openedAtMs, lines: received });
   const bursts = burstsOf(
     record.shots.filter(({ binned }) => !binned),
     visit.openedAtMs,
@@ -93,6 +101,6 @@ export function notebookEntries(record: VisitRecord, units: UnitSystem = 'metric
       superseded: follower ? { because: follower.supersededBecause ?? '', byNumber: follower.number } : null,
     });
   }
-  const order = { complaint: 0, shots: 1, reading: 2, finding: 3 };
+  const order = { complaint: 0, received: 1, shots: 2, reading: 3, finding: 4 };
   return entries.sort((a, b) => a.atMs - b.atMs || order[a.kind] - order[b.kind] || a.id.localeCompare(b.id));
 }

@@ -4,7 +4,17 @@ import { titleOf } from '../ranking/title.ts';
 
 type Frozen = Pick<
   VisitRecord,
-  'visit' | 'findings' | 'readings' | 'shots' | 'marks' | 'standing' | 'layout' | 'choices' | 'work'
+  | 'visit'
+  | 'findings'
+  | 'links'
+  | 'readings'
+  | 'shots'
+  | 'marks'
+  | 'standing'
+  | 'layout'
+  | 'choices'
+  | 'work'
+  | 'intake'
 >;
 
 const standing = (record: Frozen): readonly string[] => record.standing.lines.map(({ findingId }) => findingId);
@@ -32,6 +42,8 @@ export function changesSince(before: Frozen, now: Frozen): string[] {
   if (!same(before.choices?.decisions, now.choices?.decisions)) changes.push('What was decided has changed.');
   if (!same(before.choices?.suspicions, now.choices?.suspicions)) changes.push('What was suspected has changed.');
   if (!same(before.work, now.work)) changes.push('The work done or the hand-over has changed.');
+  if (!same(before.intake, now.intake)) changes.push('What is said of how it was received has changed.');
+  if (!same(before.links, now.links)) changes.push('What led to what has changed.');
   if (!same(before.visit, now.visit)) changes.push('The particulars of the visit have changed.');
   if (changes.length === 0 && !same(standing(before), standing(now)))
     changes.push('The order of the findings has changed.');

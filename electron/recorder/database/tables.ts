@@ -237,6 +237,18 @@ export interface Tables {
     because: string;
     at_ms: number | null;
   };
+  earlier_work: {
+    id: string;
+    visit_id: string;
+    position: number;
+    what: string;
+    place: string | null;
+    did: string;
+    by_whom: string;
+    when_done: string;
+  };
+  fluid_received: { id: string; visit_id: string; fluid: string; level: string; look: string; added: string };
+  arrival_photo: { id: string; visit_id: string; view: string; shot_id: string };
   visit_step: { id: string; visit_id: string; position: number; step: string; place: string | null };
   visit_money: { id: string; currency: string; tax_percent: string | null };
   choice: {

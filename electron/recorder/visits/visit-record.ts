@@ -13,6 +13,7 @@ import { keptComparisons } from '../comparisons/then-and-now.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
 import { findingsOf, linksOf, proofsOf, rowToLink, rowToProof } from '../findings/queries.ts';
+import { intakeOf, saysAnythingOfIntake } from '../intake/queries.ts';
 import {
   fittedPartsOf,
   layoutsById,
@@ -153,6 +154,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const shots = shotsOf(db, visitId);
   const marks = marksOf(db, visitId);
   const calibrations = planesNow(calibrationsOf(db, visitId));
+  const intake = intakeOf(db, visitId);
   const comparisons = keptComparisons(db, visitId, standingOfVisit);
   return {
     visit,
@@ -174,6 +176,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ),
     standing,
     ...(saysAnything(choices) ? { choices } : {}),
+    ...(saysAnythingOfIntake(intake) ? { intake } : {}),
     ...(comparisons.length > 0 ? { comparisons } : {}),
     ...(before === null ? {} : { before }),
     ...(saysWork(work) ? { work } : {}),

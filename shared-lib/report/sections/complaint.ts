@@ -1,3 +1,4 @@
+import { arrivalCoverage, sayEarlierWork, sayFluid, viewWords } from '../../intake/words.ts';
 import type { ReportContext } from '../context.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
 import { sayTyped } from '../reading-words.ts';
@@ -14,6 +15,33 @@ function howItIsUsed({ record }: ReportContext): string {
   return asSentence(ways.length === 0 ? ahead : `${listed(ways)}; ${ahead}`);
 }
 
+/** What others had done to it, its fluids, and which views of its arrival have a photo. */
+function asReceived({ record, shots }: ReportContext): ReportRow[] {
+  const { intake } = record;
+  if (intake === undefined) return [];
+  const { earlierWork, fluids, photos } = intake;
+  const numberOf = (shotId: string) => shots.find(({ id }) => id === shotId)?.sequence;
+  const shown = photos.flatMap(({ view, shotId }) => {
+    const number = numberOf(shotId);
+    return number === undefined ? [] : [`${viewWords[view]}, photo ${number}`];
+  });
+  const { missing } = arrivalCoverage(intake);
+  const rows = [
+    { label: 'Done before', paragraphs: earlierWork.map((work) => asSentence(sayEarlierWork(work))) },
+    { label: 'Fluids as received', paragraphs: fluids.map((fluid) => asSentence(sayFluid(fluid))) },
+    {
+      label: 'On arrival',
+      paragraphs: [
+        ...(shown.length === 0 ? [] : [asSentence(shown.join('; '))]),
+        ...(shown.length === 0 || missing.length === 0
+          ? []
+          : [asSentence(`not photographed: ${missing.map((view) => viewWords[view]).join(', ')}`)]),
+      ],
+    },
+  ];
+  return rows.filter(({ paragraphs: said }) => said.length > 0);
+}
+
 export function complaint(context: ReportContext): RowsSection {
   const { record } = context;
   const { visit, scope } = record;
@@ -28,6 +56,7 @@ export function complaint(context: ReportContext): RowsSection {
           },
         ]),
     { label: 'How it is used', paragraphs: [howItIsUsed(context)] },
+    ...asReceived(context),
     ...(Object.keys(visit.conditions).length === 0
       ? []
       : [{ label: 'Conditions', paragraphs: [asSentence(sayTyped(visit.conditions))] }]),

@@ -1,0 +1,32 @@
+import { useAppState } from '../app/app-state.ts';
+import { timeWords } from '../visits/time-words.ts';
+
+interface MomentProps {
+  /** Null where nobody kept the time. */
+  readonly atMs: number | null;
+  /** The day that is taken for granted, as `2026-06-08`. */
+  readonly day: string;
+  readonly className?: string | undefined;
+}
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** `08:10`, with the day over it where it was another: a stay may last weeks. */
+export function Moment({ atMs, day, className }: MomentProps) {
+  const { shop } = useAppState();
+  if (atMs === null) return <span className={className} />;
+  const sign = shop.timeZone.startsWith('-') ? -1 : 1;
+  const eastMin = sign * (Number(shop.timeZone.slice(1, 3)) * 60 + Number(shop.timeZone.slice(4, 6)));
+  const iso = new Date(atMs + eastMin * 60_000).toISOString();
+  return (
+    <time className={className}>
+      {!iso.startsWith(day) && (
+        <>
+          {Number(iso.slice(8, 10))} {months[Number(iso.slice(5, 7)) - 1]}
+          <br />
+        </>
+      )}
+      {timeWords(atMs, shop.timeZone)}
+    </time>
+  );
+}
