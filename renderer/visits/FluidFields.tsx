@@ -17,12 +17,12 @@ export function FluidFields({ visitId, fluids }: FluidFieldsProps) {
   const remove = useChange('fluid.remove');
   const error = note.error ?? remove.error;
   return (
-    <>
+    <div className={styles.fluids}>
       {fluidKinds.map((fluid) => {
         const there = fluids.find((each) => each.fluid === fluid);
         const name = fluidWords[fluid];
         return (
-          <div key={fluid} className={styles.fluid}>
+          <div key={fluid} className={styles.fluid} data-noted={there !== undefined || undefined}>
             <label className={styles.label}>
               <span>{name.charAt(0).toUpperCase() + name.slice(1)}</span>
               <select
@@ -64,6 +64,6 @@ export function FluidFields({ visitId, fluids }: FluidFieldsProps) {
         );
       })}
       {error !== null && <ErrorNote {...wordsOf(error)} />}
-    </>
+    </div>
   );
 }

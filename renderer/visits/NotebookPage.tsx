@@ -62,7 +62,7 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
                 Change
               </Button>
               <Button look="link" onPress={() => setSheet('received')}>
-                As it came in
+                Received
               </Button>
               <Button look="link" onPress={() => setSheet('scope')}>
                 What was agreed

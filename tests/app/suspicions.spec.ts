@@ -163,7 +163,7 @@ test('a machine is written down as it came in: done before, fluids, conditions, 
     .first()
     .click();
   const notebook = page.getByRole('article', { name: 'Notebook page' });
-  await notebook.getByRole('button', { name: 'As it came in', exact: true }).click();
+  await notebook.getByRole('button', { name: 'Received', exact: true }).click();
   const before = page.getByRole('region', { name: 'Done before, and by whom' });
   await before.getByRole('textbox', { name: 'Part' }).fill('starter');
   await before.getByRole('textbox', { name: 'By whom' }).fill('the owner');
