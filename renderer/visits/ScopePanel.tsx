@@ -9,6 +9,7 @@ import { PlacePicker } from '../findings/PlacePicker.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Panel } from '../ui/Panel.tsx';
+import { countWords } from '../ui/words.ts';
 import styles from './ScopePanel.module.css';
 
 interface ScopePanelProps {
@@ -25,6 +26,7 @@ export function ScopePanel({ record, onClose }: ScopePanelProps) {
       <p className="soft">
         An item counts as examined once a finding made by some method, or a reading, stands at it or below it.
       </p>
+      <Rest record={record} />
       <ul>
         {coverItems(record).map((covered) => (
           <Item key={covered.item.id} covered={covered} record={record} />
@@ -41,6 +43,35 @@ export function ScopePanel({ record, onClose }: ScopePanelProps) {
       )}
       {add.error !== null && <ErrorNote {...wordsOf(add.error)} />}
     </Panel>
+  );
+}
+
+/** Fifty items are proposed and six are looked at: what is left has one reason more often than fifty. */
+function Rest({ record }: { readonly record: VisitRecord }) {
+  const answer = useChange('scope.answerRest');
+  const open = coverItems(record).filter(
+    ({ item, state }) => state === 'not-examined' && item.notExaminedBecause === null,
+  );
+  if (open.length < 2) return null;
+  return (
+    <section aria-label="All that is left" className={styles.item}>
+      <p>
+        <strong>{countWords(open.length, 'item')}</strong> nobody has come to yet. One reason for all of them:
+      </p>
+      <div className={styles.answers}>
+        {notExaminedReasons.map((reason) => (
+          <Button
+            key={reason}
+            disabled={answer.isRunning}
+            label={`All that is left: ${reason}`}
+            onPress={() => answer.run({ visitId: record.visit.id, notExaminedBecause: reason })}
+          >
+            {reason}
+          </Button>
+        ))}
+      </div>
+      {answer.error !== null && <ErrorNote {...wordsOf(answer.error)} />}
+    </section>
   );
 }
 

@@ -98,5 +98,9 @@ export const visitOperations = {
       notApplicableBecause: z.string().max(400).nullable().optional(),
     }),
   ),
+  /** One reason for every agreed item that nobody has come to and nobody has answered. */
+  'scope.answerRest': step<ScopeItem[]>()(
+    z.strictObject({ visitId: id, notExaminedBecause: z.string().trim().min(1).max(400) }),
+  ),
   'scope.remove': step<null>()(z.strictObject({ id })),
 };

@@ -30,6 +30,7 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'arrival.show': 'a photo of the arrival',
   'scope.add': 'an item to look at',
   'scope.change': 'an item to look at, changed',
+  'scope.answerRest': 'the other items to look at, answered',
   'scope.remove': 'an item to look at, taken off',
   'shot.take': 'photos taken in',
   'shot.paste': 'a photo pasted',

@@ -1,5 +1,6 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
+import { coverItems } from '../../../shared-lib/coverage/coverage.ts';
 import { proposedScope } from '../../../shared-lib/parts/proposed-scope.ts';
 import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
@@ -144,6 +145,16 @@ export const visitHandlers: Handlers = {
         not_applicable_because: notApplicableBecause,
       });
       return rowToScopeItem(writer.row('scope_item', id) as never);
+    },
+  },
+  'scope.answerRest': {
+    change: (context, writer, { visitId, notExaminedBecause }) => {
+      aboutVisit(context, writer, visitId);
+      const open = coverItems(visitRecord(context.db, visitId)).filter(
+        ({ item, state }) => state === 'not-examined' && item.notExaminedBecause === null,
+      );
+      for (const { item } of open) writer.update('scope_item', item.id, { not_examined_because: notExaminedBecause });
+      return open.map(({ item }) => ({ ...item, notExaminedBecause }));
     },
   },
   'scope.remove': {

@@ -180,6 +180,38 @@ describe('a machine that is back', () => {
     ]);
   });
 
+  it('one reason answers all agreed items that nobody came to, in one step', async () => {
+    const { call, machineId } = await returning();
+    const scope = [
+      { path: 'ENG' },
+      { path: 'BRK' },
+      { path: 'HYD', notExaminedBecause: 'no access' },
+      { path: 'STEER' },
+    ];
+    const { visit } = await call('visit.open', { machineId, date: '2026-11-01', scope });
+    const visitId = visit.id;
+    await call('reading.fill', {
+      visitId,
+      sheet: 'MS-21',
+      at: 'STEER/DRAG',
+      inputs: { radius: '200 mm', arc: '64 mm' },
+    });
+    await call('scope.answerRest', { visitId, notExaminedBecause: 'not needed' });
+    const reasons = async () =>
+      (await call('visit.get', { id: visitId })).scope.map(({ path, notExaminedBecause }) => [
+        path,
+        notExaminedBecause,
+      ]);
+    expect(await reasons()).toEqual([
+      ['ENG', 'not needed'],
+      ['BRK', 'not needed'],
+      ['HYD', 'no access'],
+      ['STEER', null],
+    ]);
+    await call('undo.undo', { visitId });
+    expect((await reasons()).map(([, because]) => because)).toEqual([null, null, 'no access', null]);
+  });
+
   it('compares readings of one sheet at one place, not across a part that was changed', async () => {
     const { call, visitId, next, view, machineId } = await returning();
     const fill = (of: string, arc: string) =>
