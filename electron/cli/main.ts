@@ -3,6 +3,7 @@ import { addAnnotations } from './commands/annotations.ts';
 import { addApply } from './commands/apply.ts';
 import { addBackup, addRestore } from './commands/backup.ts';
 import { addCard } from './commands/card.ts';
+import { addCauses } from './commands/causes.ts';
 import { addCheck } from './commands/check.ts';
 import { addChoices } from './commands/choices.ts';
 import { addDemo } from './commands/demo.ts';
@@ -37,6 +38,7 @@ for (const add of [
   addStanding,
   addChoices,
   addApply,
+  addCauses,
   addCheck,
   addBackup,
   addRestore,

@@ -38,6 +38,7 @@ export function CausesPage({ record }: CausesPageProps) {
               placeholder="upper hose leaks at its clamp"
               button="List it"
               isRunning={add.isRunning}
+              autoFocus={table.columns.length === 0}
               onWrite={(what, onDone) =>
                 add.run({ visitId: visit.id, what }, ({ id }) => {
                   setPicked(id);

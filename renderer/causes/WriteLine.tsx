@@ -8,12 +8,13 @@ interface WriteLineProps {
   readonly placeholder: string;
   readonly button: string;
   readonly isRunning: boolean;
+  readonly autoFocus?: boolean | undefined;
   /** `onDone` empties the line; until then what was typed stays. */
   readonly onWrite: (text: string, onDone: () => void) => void;
 }
 
 /** One line and Enter. */
-export function WriteLine({ label, placeholder, button, isRunning, onWrite }: WriteLineProps) {
+export function WriteLine({ label, placeholder, button, isRunning, autoFocus, onWrite }: WriteLineProps) {
   const [text, setText] = useState('');
   const isEmpty = text.trim() === '';
   const write = (event: FormEvent) => {
@@ -22,7 +23,14 @@ export function WriteLine({ label, placeholder, button, isRunning, onWrite }: Wr
   };
   return (
     <form className={styles.write} onSubmit={write}>
-      <TextField label={label} value={text} onChange={setText} placeholder={placeholder} maxLength={400} />
+      <TextField
+        label={label}
+        value={text}
+        onChange={setText}
+        placeholder={placeholder}
+        autoFocus={autoFocus}
+        maxLength={400}
+      />
       <Button type="submit" disabled={isEmpty || isRunning}>
         {button}
       </Button>

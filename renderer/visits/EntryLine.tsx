@@ -36,6 +36,19 @@ function bodyOf(entry: Entry, record: VisitRecord, onFinding: (id: string) => vo
       );
     case 'received':
       return entry.lines.map((line) => <p key={line}>{line.charAt(0).toUpperCase() + line.slice(1)}</p>);
+    case 'suspicion':
+      return (
+        <button
+          type="button"
+          className={styles.finding}
+          onClick={() => go({ name: 'visit', visitId: record.visit.id, page: 'causes' })}
+        >
+          <span className="soft">Suspected:</span>
+          {entry.givenUpBecause === null ? <span>{entry.what}</span> : <s>{entry.what}</s>}
+          {entry.givenUpBecause !== null && <span className="soft">given up: {entry.givenUpBecause}</span>}
+          {entry.foundBy !== null && <span className="soft">found: finding {entry.foundBy}</span>}
+        </button>
+      );
     case 'shots':
       return <Burst entry={entry} record={record} />;
     case 'reading':

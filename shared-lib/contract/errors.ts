@@ -28,6 +28,7 @@ export const errorCodes = [
   'finding-of-another-visit',
   'link-to-itself',
   'link-exists',
+  'there-before-absent', // details.noticedOn, details.absentOn: days
   'cause-after-effect', // details.cause, details.effect: numbers; absentOn, thereOn: days; known; formsInDays
   'issued', // the finding stands in an issued report
   'work-exists', // the finding has its entry of work already

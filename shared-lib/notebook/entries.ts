@@ -6,12 +6,20 @@ import type { Reading } from '../model/reading.ts';
 import type { Shot } from '../model/shot.ts';
 import type { UnitSystem } from '../quantities/units.ts';
 import { titleOf } from '../ranking/title.ts';
+import { turnReason } from '../suspicions/history.ts';
+import { suspicionState } from '../suspicions/table.ts';
 
 /** One line of the notebook page, at its time. */
 export type Entry = { readonly atMs: number; readonly id: string } & (
   | { readonly kind: 'complaint'; readonly words: string; readonly said: string | null }
   /** What others did to it before, and its fluids as they were, a line each. */
   | { readonly kind: 'received'; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'suspicion';
+      readonly what: string;
+      readonly givenUpBecause: string | null;
+      readonly foundBy: number | null;
+    }
   | { readonly kind: 'shots'; readonly shots: readonly Shot[] }
   | { readonly kind: 'reading'; readonly reading: Reading }
   | {
@@ -75,6 +83,17 @@ export function notebookEntries(record: VisitRecord, units: UnitSystem = 'metric
     ...(record.intake?.fluids ?? []).map(sayFluid),
   ];
   if (received.length > 0) entries.push({ kind: 'received', id: visit.id, atMs: visit.openedAtMs, lines: received });
+  for (const suspicion of record.choices?.suspicions ?? []) {
+    const found = suspicionState(suspicion) === 'found' ? suspicion.turns.at(-1)?.findingId : undefined;
+    entries.push({
+      kind: 'suspicion',
+      id: suspicion.id,
+      atMs: suspicion.createdAtMs,
+      what: suspicion.what,
+      givenUpBecause: suspicion.closedBecause === null ? null : turnReason(suspicion.closedBecause),
+      foundBy: findings.find(({ id }) => id === found)?.number ?? null,
+    });
+  }
   const bursts = burstsOf(
     record.shots.filter(({ binned }) => !binned),
     visit.openedAtMs,
@@ -101,6 +120,6 @@ export function notebookEntries(record: VisitRecord, units: UnitSystem = 'metric
       superseded: follower ? { because: follower.supersededBecause ?? '', byNumber: follower.number } : null,
     });
   }
-  const order = { complaint: 0, received: 1, shots: 2, reading: 3, finding: 4 };
+  const order = { complaint: 0, received: 1, suspicion: 2, shots: 3, reading: 4, finding: 5 };
   return entries.sort((a, b) => a.atMs - b.atMs || order[a.kind] - order[b.kind] || a.id.localeCompare(b.id));
 }

@@ -9,6 +9,7 @@ import {
   Safety,
   Urgency,
 } from '../model/finding.ts';
+import { EarlierWork, FluidReceived } from '../model/intake.ts';
 import { Layout } from '../model/layout.ts';
 import { ShapeName } from '../model/mark.ts';
 import { QuantityOrigin } from '../model/quantity.ts';
@@ -222,6 +223,8 @@ export const ScenarioVisit = z.strictObject({
         id: z.string().regex(/^S\d+$/),
         what: text,
         at: location.optional(),
+        /** The defect that is meant, by its id. */
+        defect: text.optional(),
         closed: text.optional(),
         evidence: z.array(
           z.strictObject({
@@ -232,6 +235,13 @@ export const ScenarioVisit = z.strictObject({
         ),
       }),
     )
+    .optional(),
+  /** How the machine was received. */
+  received: z
+    .strictObject({
+      earlierWork: z.array(EarlierWork.omit({ id: true, place: true }).partial().required({ what: true })).optional(),
+      fluids: z.array(FluidReceived.omit({ id: true }).partial().required({ fluid: true })).optional(),
+    })
     .optional(),
   steps: steps.optional(),
   choices: z.array(ScenarioChoice).optional(),

@@ -157,6 +157,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     'That is listed without a rank, so there is nothing to choose or to decide about it.',
     nothingChanged,
   ),
+  'there-before-absent': (d) => ({
+    happened: `It was noticed on ${sayIsoDay(text(d, 'noticedOn', ''))}, so on ${sayIsoDay(text(d, 'absentOn', ''))} it was there already.`,
+    kept: nothingChanged,
+  }),
   'cause-after-effect': (d) => ({
     happened: causeAfterEffect(d),
     kept: 'Nothing was joined or changed. If a day is wrong, put it right first.',

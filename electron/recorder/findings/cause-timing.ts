@@ -47,14 +47,22 @@ const knownTimes = ({ db, zoneOffsetMin }: Context, finding: Finding): KnownTime
       .flat()
       .filter((other) => lookedFor(finding, other))
       .map((other) => ({ date: seenOn(other), known: 'not-found' as AbsentKnown })),
+    // A part fitted in this very stay took the place of the one that was found so.
     ...partsFittedOn(db, machineId)
+      .filter(({ visit_id: visitId }) => visitId !== finding.visitId)
       .filter(({ path }) => finding.locations.some((place) => isBelow(place, path)))
       .map(({ date }) => ({ date, known: 'part-fitted' as AbsentKnown })),
-  ].filter(({ date }) => date <= seenOn(finding));
+  ].filter(({ date }) => date <= (there[0] ?? seenOn(finding)));
   return {
     thereOn: there[0] ?? null,
     absentOn: absences.toSorted((a, b) => a.date.localeCompare(b.date)).at(-1) ?? null,
   };
+};
+
+/** @throws AppError 'there-before-absent' where its own two days contradict each other */
+export const refuseThereBeforeAbsent = ({ noticedOn, absentOn }: Finding, field: string): void => {
+  if (noticedOn && absentOn && noticedOn <= absentOn)
+    throw new AppError('there-before-absent', { noticedOn, absentOn }, { field });
 };
 
 /** @throws AppError 'cause-after-effect' where the cause was not there yet when the effect was */

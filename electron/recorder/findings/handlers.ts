@@ -6,7 +6,7 @@ import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
 import { carryFinding } from './carry.ts';
-import { refuseImpossibleCause, refuseImpossibleLinks } from './cause-timing.ts';
+import { refuseImpossibleCause, refuseImpossibleLinks, refuseThereBeforeAbsent } from './cause-timing.ts';
 import { emptyFinding, findingColumns } from './fields.ts';
 import { setPlaces, visitLayout } from './places.ts';
 import { typedQuantities } from './quantities-from-marks.ts';
@@ -80,6 +80,8 @@ export const findingHandlers: Handlers = {
       writer.update('finding', id, findingColumns({ ...fields, quantities: typed }, before, units));
       if (fields.locations)
         setPlaces(context, writer, id, fields.locations, visitLayout(context, before.visitId).layout);
+      if (fields.noticedOn || fields.absentOn)
+        refuseThereBeforeAbsent(again(context, id), fields.absentOn ? 'absentOn' : 'noticedOn');
       for (const field of ['noticedOn', 'absentOn', 'foundOn'] as const)
         if (fields[field]) refuseImpossibleLinks(context, again(context, id), field);
       return again(context, id);

@@ -125,7 +125,7 @@ export const partsFittedOn = (db: ReadableDb, machineId: string) =>
     build
       .selectFrom('fitted_part')
       .innerJoin('visit', 'visit.id', 'fitted_part.fitted_visit_id')
-      .select(['fitted_part.path', 'visit.date as date'])
+      .select(['fitted_part.path', 'visit.date as date', 'visit.id as visit_id'])
       .where('fitted_part.machine_id', '=', machineId),
   );
 

@@ -35,9 +35,13 @@ const minuteMs = 60_000;
 /** Listed once the complaint is heard; each thing bears on it as soon as it is there, and the last of them closes it. */
 const takeSuspicions = async (applying: ApplyingChoices): Promise<void> => {
   const { context, visit, visitId, findingId, readingIds, times } = applying;
-  for (const { what, at, evidence, closed } of visit.suspicions ?? []) {
+  for (const { what, at, defect, evidence, closed } of visit.suspicions ?? []) {
     const listed = { clock: () => times.openedAtMs + 10 * minuteMs };
-    const { id } = await context.call('suspicion.add', { visitId, what, at: at ?? null }, listed);
+    const { id } = await context.call(
+      'suspicion.add',
+      { visitId, what, at: at ?? null, defect: defect ?? null },
+      listed,
+    );
     let lastMs = listed.clock();
     for (const { ref, bears, because = '' } of evidence) {
       const readingId = readingIds.get(ref);

@@ -187,6 +187,8 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
   const at = (atMs: number) => ({ clock: () => atMs });
   const visitId = await openVisit(applying, visit, at(times.openedAtMs));
   applied.visits.set(visit.id, visitId);
+  for (const work of visit.received?.earlierWork ?? []) await context.call('earlierWork.add', { visitId, ...work });
+  for (const fluid of visit.received?.fluids ?? []) await context.call('fluid.note', { visitId, ...fluid });
   const idOf = (id: string): string => {
     const found = applied.findings.get(`${visit.id}/${id}`);
     if (found === undefined) throw new AppError('not-found', { record: 'finding', id });

@@ -104,6 +104,46 @@ it('a day put right may not make a link impossible that is there', async () => {
   expect(await refusal(recorder.call('finding.change', { id: scale.id, absentOn: '2025-05-09' }))).toBeNull();
 });
 
+it('a part fitted at an earlier visit bounds what is found on it; one fitted in this stay does not', async () => {
+  for (const [isEarlier, code] of [
+    [true, 'cause-after-effect'],
+    [false, null],
+  ] as const) {
+    const recorder = openTestRecorder();
+    const { call } = recorder;
+    const { visitId, machineId } = await addLoader(recorder);
+    const later = await call('visit.open', { machineId, date: '2026-06-08' });
+    await call('part.fit', {
+      machineId,
+      path: 'ENG/HD.1',
+      kind: 'new',
+      fittedVisitId: isEarlier ? visitId : later.visit.id,
+      fittedHours: null,
+    });
+    const condition = { visitId: later.visit.id, kind: 'condition', state: 'confirmed' } as const;
+    const crack = await call('finding.add', {
+      ...condition,
+      defect: 'crack',
+      locations: ['ENG/HD.1'],
+      foundOn: '2026-06-09',
+    });
+    const gas = await call('finding.add', {
+      ...condition,
+      defect: 'combgas',
+      locations: ['COOL/COOLANT'],
+      noticedOn: '2026-04-01',
+    });
+    expect((await refusal(call('finding.link', { fromId: crack.id, toId: gas.id })))?.code ?? null).toBe(code);
+  }
+});
+
+it('the two days of one finding may not contradict each other', async () => {
+  const recorder = openTestRecorder();
+  const { crack } = await scaleAndCrack(recorder);
+  const refused = await refusal(recorder.call('finding.change', { id: crack.id, absentOn: '2026-05-06' }));
+  expect(refused?.words).toBe('It was noticed on 4 May 2026, so on 6 May 2026 it was there already.');
+});
+
 it('a link rests on readings and findings of its own visit, and may be put right', async () => {
   const recorder = openTestRecorder();
   const { call } = recorder;
