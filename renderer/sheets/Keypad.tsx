@@ -1,13 +1,10 @@
 import { type PointerEvent, useState } from 'react';
 import { Button } from '../ui/Button.tsx';
 import styles from './Keypad.module.css';
-import type { SheetField } from './sheet-field.ts';
-import type { SheetDraft } from './use-sheet-draft.ts';
 
 interface KeypadProps {
-  readonly field: SheetField | null;
-  readonly draft: SheetDraft;
-  readonly onNext: (from: HTMLElement) => void;
+  /** A field of the sheet has the focus. */
+  readonly isInHand: boolean;
   readonly label: string;
 }
 
@@ -17,14 +14,29 @@ const keys = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0', '/'] as con
 const isTouched = (): boolean => globalThis.matchMedia?.('(pointer: coarse)').matches === true;
 
 /** Big digits for a gloved finger. They type into the field in hand and never take the focus from it. */
-export function Keypad({ field, draft, onNext, label }: KeypadProps) {
+export function Keypad({ isInHand, label }: KeypadProps) {
   const [isOpen, setOpen] = useState(isTouched);
-  const press = (event: PointerEvent, act: (field: SheetField) => void) => {
+  // The field in hand keeps the focus and its caret; React hears of what is put in as if it were typed.
+  const press = (event: PointerEvent, act: (input: HTMLInputElement | HTMLTextAreaElement) => void) => {
     event.preventDefault();
-    if (field !== null && field.spec.kind !== 'choice') act(field);
+    const input = document.activeElement;
+    const takesText =
+      (input instanceof HTMLInputElement && input.type === 'text') || input instanceof HTMLTextAreaElement;
+    if (isInHand && takesText) act(input);
+  };
+  const put = (input: HTMLInputElement | HTMLTextAreaElement, text: string, from: number) => {
+    input.setRangeText(text, from, input.selectionEnd ?? from, 'end');
+    input.dispatchEvent(new Event('input', { bubbles: true }));
   };
   const type = (text: string) => (event: PointerEvent) =>
-    press(event, (into) => draft.type(into, `${draft.textOf(into)}${text}`));
+    press(event, (input) => put(input, text, input.selectionStart ?? input.value.length));
+  const back = (event: PointerEvent) =>
+    press(event, (input) => {
+      const [start, end] = [input.selectionStart ?? 0, input.selectionEnd ?? 0];
+      put(input, '', start === end ? Math.max(0, start - 1) : start);
+    });
+  const goOn = (event: PointerEvent) =>
+    press(event, (input) => input.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true })));
   return (
     <div className={styles.pad} data-open={isOpen ? '' : undefined}>
       <Button look="link" onPress={() => setOpen(!isOpen)} expanded={isOpen}>
@@ -41,24 +53,10 @@ export function Keypad({ field, draft, onNext, label }: KeypadProps) {
           <button type="button" tabIndex={-1} className={styles.key} onPointerDown={type('-')} aria-label="Minus">
             −
           </button>
-          <button
-            type="button"
-            tabIndex={-1}
-            className={styles.key}
-            onPointerDown={(event) => press(event, (into) => draft.type(into, draft.textOf(into).slice(0, -1)))}
-          >
+          <button type="button" tabIndex={-1} className={styles.key} onPointerDown={back}>
             Back
           </button>
-          <button
-            type="button"
-            tabIndex={-1}
-            className={styles.key}
-            onPointerDown={(event) =>
-              press(event, () => {
-                if (document.activeElement instanceof HTMLElement) onNext(document.activeElement);
-              })
-            }
-          >
+          <button type="button" tabIndex={-1} className={styles.key} onPointerDown={goOn}>
             Next
           </button>
         </fieldset>

@@ -1,11 +1,14 @@
-import { useId } from 'react';
+import { useId, useMemo } from 'react';
 import type { UnitSystem } from '../../shared-lib/quantities/units.ts';
+import { cellsOf } from '../../shared-lib/readings/cells.ts';
 import { fieldUnit, namesUnit } from '../../shared-lib/readings/shop-unit.ts';
 import type { InputProblem } from '../../shared-lib/sheets/read-fields.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { classNames } from '../ui/class-names.ts';
 import painted from '../ui/painted.module.css';
 import { capital } from '../ui/words.ts';
+import { CellGrid } from './CellGrid.tsx';
+import { mostCells } from './cell-places.ts';
 import { rangeWords, tallyWords } from './field-words.ts';
 import styles from './SheetFieldRow.module.css';
 import type { SheetField } from './sheet-field.ts';
@@ -35,6 +38,13 @@ export function SheetFieldRow(props: SheetFieldRowProps) {
   const words = rangeWords(spec, system);
   const tally = tallyWords(spec, text, cylinders);
   const unit = fieldUnit(spec, system);
+  const isSeveral = spec.kind === 'list' || spec.kind === 'per-cylinder' || spec.kind === 'rows';
+  const isLong = useMemo(
+    () => isSeveral && text.length > mostCells && cellsOf(text, spec).flat().length > mostCells,
+    [isSeveral, spec, text],
+  );
+  const isCells = isSeveral && !isLong;
+  const isWrong = named.some(({ weight }) => weight !== 'odd');
   const described = [`${id}-range`, named.length > 0 && `${id}-problem`];
   return (
     <div
@@ -54,38 +64,53 @@ export function SheetFieldRow(props: SheetFieldRowProps) {
         <>
           <label className={styles.label} htmlFor={id}>
             {spec.label}
+            {isCells && unit !== '' && <span className={styles.unit}>{unit}</span>}
           </label>
-          <span className={styles.box} data-wide={spec.kind === 'number' ? undefined : ''}>
-            {spec.kind === 'rows' ? (
-              <textarea
+          {isCells ? (
+            <span className={styles.cells}>
+              <CellGrid
+                spec={spec}
+                text={text}
+                onType={(typed) => draft.type(field, typed)}
+                cylinders={cylinders}
                 id={id}
-                className={styles.table}
-                rows={Math.min(8, Math.max(3, text.split('\n').length + 1))}
-                value={text}
-                onChange={(event) => draft.type(field, event.target.value)}
-                aria-describedby={classNames(...described)}
-                aria-invalid={named.some(({ weight }) => weight !== 'odd')}
-                spellCheck={false}
+                describedBy={classNames(...described)}
+                isWrong={isWrong}
               />
-            ) : (
-              <input
-                id={id}
-                type="text"
-                inputMode={spec.kind === 'text' ? 'text' : 'decimal'}
-                className={spec.kind === 'text' ? styles.text : styles.number}
-                value={text}
-                onChange={(event) => draft.type(field, event.target.value)}
-                placeholder={fromVisit ?? undefined}
-                aria-describedby={classNames(...described)}
-                aria-invalid={named.some(({ weight }) => weight !== 'odd')}
-                autoComplete="off"
-                spellCheck={false}
-              />
-            )}
-            {unit !== '' && !namesUnit(text === '' ? (fromVisit ?? '') : text) && (
-              <span className={styles.unit}>{unit}</span>
-            )}
-          </span>
+            </span>
+          ) : (
+            <span className={styles.box} data-wide={isLong ? '' : undefined}>
+              {isLong ? (
+                <textarea
+                  id={id}
+                  className={styles.table}
+                  rows={8}
+                  value={text}
+                  onChange={(event) => draft.type(field, event.target.value)}
+                  aria-describedby={classNames(...described)}
+                  aria-invalid={isWrong}
+                  spellCheck={false}
+                />
+              ) : (
+                <input
+                  id={id}
+                  type="text"
+                  inputMode={spec.kind === 'text' ? 'text' : 'decimal'}
+                  className={spec.kind === 'text' ? styles.text : styles.number}
+                  value={text}
+                  onChange={(event) => draft.type(field, event.target.value)}
+                  placeholder={fromVisit ?? undefined}
+                  aria-describedby={classNames(...described)}
+                  aria-invalid={isWrong}
+                  autoComplete="off"
+                  spellCheck={false}
+                />
+              )}
+              {unit !== '' && !namesUnit(text === '' ? (fromVisit ?? '') : text) && (
+                <span className={styles.unit}>{unit}</span>
+              )}
+            </span>
+          )}
         </>
       )}
       <p className={styles.range} id={`${id}-range`}>

@@ -89,7 +89,7 @@ export function SheetFields({ sheet, fields, draft, problems, previous, record }
       {fields.filter(({ kept }) => kept === 'inputs').map(row)}
       {conditions.length > 0 && <h3 className={styles.heading}>Read under</h3>}
       {conditions.map(row)}
-      <Keypad field={inHand} draft={draft} onNext={focusNext} label={sheet.name} />
+      <Keypad isInHand={inHand !== null} label={sheet.name} />
     </form>
   );
 }

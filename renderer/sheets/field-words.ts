@@ -25,11 +25,11 @@ function howWords(spec: Exclude<InputSpec, { kind: 'choice' | 'text' }>): string
     case 'number':
       return spec.repeats === undefined ? '' : `several readings with / between: the ${spec.repeats} counts`;
     case 'list':
-      return 'one after the other, with / between';
+      return 'one a cell, or a list with / between';
     case 'per-cylinder':
-      return 'one for each cylinder, with / between';
+      return 'one for each cylinder';
     case 'rows':
-      return `one line for each ${spec.row}, across it each ${spec.column}; or paste a table`;
+      return `a line for each ${spec.row}, across it each ${spec.column}; or paste a table`;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Tier } from '../contract/standing.ts';
 import type { FindingState } from '../model/finding.ts';
+import type { BarDrawing } from '../readings/limit-bar-drawing.ts';
 
 /** The stamped tag. Tier is null where nothing is ranked: none found, or an observation. */
 export interface ReportTag {
@@ -154,10 +155,15 @@ export interface ReadingLine {
   readonly weight: 'solid' | 'heavy' | 'dashed' | 'plain';
 }
 
+/** A line of the table, with its bars on the scale of its limit: the same drawing as in the window. */
+export interface JudgedLine extends ReadingLine {
+  readonly bars: readonly BarDrawing[];
+}
+
 export interface ReadingBlock {
   readonly sheet: string;
   readonly place: string;
-  readonly lines: readonly ReadingLine[];
+  readonly lines: readonly JudgedLine[];
   /** The numbers as a picture, the same as on the screen; null where there is none. */
   readonly plot: ({ readonly title: string } & Pick<DiagramBlock, 'width' | 'height' | 'lines'>) | null;
   /** What the numbers point to and what they cannot say. */
@@ -169,6 +175,9 @@ export interface ReadingsSection {
   readonly kind: 'readings';
   readonly heading: string;
   readonly columns: readonly string[];
+  /** Of every bar, and where on it every limit stands. */
+  readonly barWidth: number;
+  readonly limitAt: number;
   readonly blocks: readonly ReadingBlock[];
   readonly note: string;
 }

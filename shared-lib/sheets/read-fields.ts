@@ -21,6 +21,9 @@ export interface ReadField {
 
 type Measured = NumberSpec | ListSpec | RowsSpec;
 
+/** A field of several numbers. */
+export type CellSpec = ListSpec | RowsSpec;
+
 /** One field as typed; nothing is guessed. */
 export function readField(id: string, spec: InputSpec, typed: string): ReadField {
   const text = typed
@@ -94,10 +97,15 @@ export function readField(id: string, spec: InputSpec, typed: string): ReadField
   return { value: { kind: 'list', values, off }, problems: asked };
 }
 
-/** Rows on lines or after semicolons; a list may stand on lines as well. */
-function splitRows(text: string, spec: Measured): string[][] {
+/** Rows on lines or after semicolons, each number with the text it was typed as. */
+export function rowTexts(text: string, spec: Measured): string[][] {
   const lines = text.split(/[\n;]+/).filter((row) => row.trim() !== '');
-  const rows = withUnits(lines.map((row) => splitRow(row.trim(), spec)));
+  return lines.map((row) => splitRow(row.trim(), spec));
+}
+
+/** A list may stand on lines as well. */
+function splitRows(text: string, spec: Measured): string[][] {
+  const rows = withUnits(rowTexts(text, spec));
   return spec.kind === 'rows' ? rows : [rows.flat()];
 }
 
@@ -107,11 +115,14 @@ function splitRow(text: string, spec: Measured): string[] {
   const fraction = text.includes('/');
   // One number with its unit, a fraction of an inch among them: `7/16 in`. Without a unit `1/2` are two readings, and
   // `445 440` are two as well where several are asked for, not 445 440.
-  const grouped = spec.kind !== 'number' && !fraction && /\d \d/.test(text);
+  const grouped = /\d\t/.test(text) || (spec.kind !== 'number' && !fraction && /\d \d/.test(text));
   const alone = whole !== null && !grouped && (whole.unitText === '' ? !fraction : isOneUnit(whole.unitText));
   if (alone) {
     return [text];
   }
+  // Between spaces a stroke parts readings; without them it may be a fraction's own: `7/16 in / 1/2 in`.
+  const pieces = text.split(/\s+\/\s+(?=[-+]?[.,]?\d)|\s*\t\s*|,\s+/).filter((piece) => piece !== '');
+  if (pieces.length > 1) return pieces.flatMap((piece) => splitRow(piece, spec));
   return text
     .replace(/\+\/-|\+-/g, '±')
     .split(/\s*\/\s*(?=[-+]?[.,]?\d)|\t+|,\s+|(?<!±\s*)\s+(?=[-+]?[.,]?\d)/)

@@ -35,6 +35,8 @@ export interface RowsSpec extends Ranged {
   readonly column: string;
   /** How many numbers each row has; where absent, all rows have as many as the first. */
   readonly columns?: number;
+  /** What the columns are called, where each has a meaning of its own. */
+  readonly columnNames?: readonly string[];
 }
 
 export interface ChoiceSpec {

@@ -1,4 +1,6 @@
-import type { Reading } from '../../model/reading.ts';
+import type { Reading, ResultLine } from '../../model/reading.ts';
+import { barsOfLine } from '../../readings/bars-of-line.ts';
+import { barLimitX, barWidth, drawLimitBar } from '../../readings/limit-bar-drawing.ts';
 import { outcomeOf } from '../../readings/outcome-of.ts';
 import { plotOf } from '../../readings/plots/plot-of.ts';
 import { type ResultKind, resultKindOf } from '../../readings/result-kind.ts';
@@ -7,7 +9,7 @@ import { sheetOf } from '../../sheets/index.ts';
 import { sheetName } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
 import { sayIsoDay, sayMoment } from '../dates.ts';
-import type { ReadingBlock, ReadingsSection } from '../model.ts';
+import type { JudgedLine, ReadingBlock, ReadingsSection } from '../model.ts';
 import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
 import { asPart, asSentence, listed } from '../sentence.ts';
 import { lineOf } from './diagrams.ts';
@@ -49,6 +51,21 @@ function instrumentWords({ instrumentId }: Reading, { record }: ReportContext): 
     .join(', ');
 }
 
+function judgedLine(
+  reading: Reading,
+  line: ResultLine,
+  computed: SheetOutcome | null,
+  context: ReportContext,
+): JudgedLine {
+  const kind = resultKindOf(reading, line.of);
+  const result = computed?.results.find(({ of }) => of === line.of);
+  const bars = barsOfLine(line, kind.isDifference);
+  return {
+    ...sayResultLine(line, context.shop.units, kind, howOf(result, kind, context)),
+    bars: bars.map((bar) => drawLimitBar(bar, line.verdict, bars.length > 1)),
+  };
+}
+
 function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
   const sheet = sheetOf(reading.sheet);
   const computed = outcome(reading, context);
@@ -62,18 +79,7 @@ function blockOf(reading: Reading, context: ReportContext): ReadingBlock {
   return {
     sheet: sheet?.name ?? sheetName(reading.sheet),
     place: `${context.place(reading.at)}. ${sayMoment({ atMs: reading.takenAtMs, zoneOffsetMin: context.zoneOffsetMin })}`,
-    lines: (computed === null ? reading.results : taken).map((line) =>
-      sayResultLine(
-        line,
-        context.shop.units,
-        resultKindOf(reading, line.of),
-        howOf(
-          computed?.results.find(({ of }) => of === line.of),
-          resultKindOf(reading, line.of),
-          context,
-        ),
-      ),
-    ),
+    lines: (computed === null ? reading.results : taken).map((line) => judgedLine(reading, line, computed, context)),
     plot: plotBlock(computed, context),
     says: computed?.says ?? [],
     notes: [
@@ -96,7 +102,9 @@ export function readings(context: ReportContext): ReadingsSection | null {
   return {
     kind: 'readings',
     heading: 'Readings',
-    columns: ['What', 'Value', 'Limit', 'Whose limit', 'Verdict'],
+    columns: ['What', 'Value', 'On the scale of its limit', 'Limit, and whose', 'Verdict'],
+    barWidth,
+    limitAt: barLimitX,
     blocks: all.map((reading) => blockOf(reading, context)),
     note: 'Within and beyond are said only where the reading clears the limit by what it can be off by (±); else it is too close to tell.',
   };

@@ -21,6 +21,7 @@ export const flatnessSheet = describeSheet({
       row: 'point',
       column: 'x, y, height',
       columns: 3,
+      columnNames: ['x', 'y', 'height'],
       unit: 'mm',
       possible: [-20_000, 20_000],
     },

@@ -22,6 +22,7 @@ export const hoursAndTrendSheet = describeSheet({
       row: 'reading',
       column: 'hours, then value',
       columns: 2,
+      columnNames: ['true hours', 'value'],
       unit: '',
       possible: [-1e9, 1e9],
     },

@@ -60,7 +60,7 @@ export class Sheet extends Place {
     for (const [index, id] of ids.entries()) {
       const text = fields[id];
       const row = rows.nth(index);
-      const isTable = (await row.locator('textarea').count()) > 0;
+      const isTable = (await row.locator('[data-cells=rows]').count()) > 0;
       const isChoice = (await row.locator('input[type=radio]').count()) > 0;
       await expect(row.locator(':focus')).toHaveCount(1);
       if (text !== undefined) {
@@ -68,6 +68,11 @@ export class Sheet extends Place {
         else await this.#type(text, isTable);
       }
       await this.page.keyboard.press(isTable ? 'Control+Enter' : 'Enter');
+      // One number in a list of many: Enter goes along its cells, and out of it at the empty one.
+      const isList = (await row.locator('[data-cells]:not([data-cells=rows])').count()) > 0;
+      for (let cell = 0; isList && cell < 12 && (await row.locator(':focus').count()) > 0; cell += 1) {
+        await this.page.keyboard.press('Enter');
+      }
     }
   }
 

@@ -143,6 +143,18 @@ test('limits stand with their source, and too close to tell is told', () => {
   expect(lines.map(({ verdict }) => verdict)).toContain('too close to tell');
 });
 
+test('every judged number has its bar, and only what is beyond runs past its limit', () => {
+  const { blocks, limitAt } = section(reportOf(scenarioSource('s1-skid-steer-cracked-head.json')), 'readings');
+  const judged = blocks.flatMap(({ lines }) => lines).filter(({ limit, value }) => limit !== '' && value !== '–');
+  expect(judged.length).toBeGreaterThan(3);
+  for (const { bars, verdict, value, limit } of judged) {
+    const isPast = bars.some(({ value }) => value.width > limitAt);
+    if (verdict === 'beyond') expect(isPast).toBe(true);
+    if (verdict === 'within') expect(isPast).toBe(false);
+    expect(bars.length, `${value} against ${limit}`).toBeGreaterThan(0);
+  }
+});
+
 test('what was looked for and not found says what the method can miss', () => {
   const { unranked } = section(reportOf(scenarioSource('s1-skid-steer-cracked-head.json')), 'summary');
   expect(unranked.map(({ certainty }) => certainty).join()).toContain('which can miss it');
