@@ -1,18 +1,23 @@
 /**
- * From the start of the process to did-finish-load: an Electron app of one empty window, and ours on a fresh folder,
- * taken in turns so that a busy machine treats both alike. Medians of seven, in milliseconds.
+ * From the start of the process: an Electron app of one empty window to did-finish-load, and ours, on a folder of 1,000
+ * machines, until the first rows of the floor are drawn and a key stands in the search. In turns, so that a busy machine
+ * treats both alike; the first round fills caches on both sides and does not count.
  *
- * `npm run build && xvfb-run -a node tests/bench/start/opening.mjs`
+ * `npm run bench -- start`
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { electronRuntime } from '../../../electron/start/electron-runtime.mjs';
+import { printFigure, quantile } from '../ratio.ts';
+import { addMachines } from '../saving/large-record.ts';
+import { openUnsynced } from '../saving/unsynced-recorder.ts';
 
-const rounds = 7;
+const rounds = Number(process.argv[2] ?? 9);
+const machines = 1000;
 const project = resolve(import.meta.dirname, '../../..');
-const announce = join(import.meta.dirname, 'announce-load.cjs');
+const announce = join(import.meta.dirname, 'announce.cjs');
 const workshop = mkdtempSync(join(tmpdir(), 'opening '));
 const { path: electron, version } = await electronRuntime();
 
@@ -23,39 +28,68 @@ writeFileSync(
   join(empty, 'main.mjs'),
   "import { app, BrowserWindow } from 'electron';\napp.whenReady().then(() => new BrowserWindow().loadURL('about:blank'));\n",
 );
+const folder = join(workshop, 'record');
+const filling = await openUnsynced(folder);
+await filling.call('app.begin', { with: 'empty' });
+await addMachines(filling, { machines, findingsEach: 3 });
+filling.close();
 
 try {
-  const taken = { empty: [], ours: [] };
-  for (let round = 0; round < rounds; round++) {
-    taken.empty.push(await openingMs(empty, []));
-    taken.ours.push(await openingMs(project, ['--data', join(workshop, `record ${round}`)]));
+  const floorMs = [];
+  const ours = [];
+  for (let round = -1; round < rounds; round += 1) {
+    const bare = await opening(empty, [], 'loaded');
+    const own = await opening(project, ['--data', folder], 'usable');
+    if (round < 0) continue;
+    floorMs.push(bare.loaded);
+    ours.push(own);
   }
-  const line = { electron: version, emptyMs: median(taken.empty), oursMs: median(taken.ours), taken };
-  console.log(JSON.stringify(line, null, 2));
+  const oursMs = ours.map(({ usable }) => usable);
+  console.log(
+    `Electron ${version}, load ${loadavg()
+      .map((value) => value.toFixed(1))
+      .join(' ')}`,
+  );
+  for (const mark of ['loaded', 'drawn']) {
+    console.log(
+      `ours ${mark}: ${quantile(
+        ours.map((each) => each[mark]),
+        0.5,
+      )} ms`,
+    );
+  }
+  printFigure({
+    what: `start until the first rows of ${machines} machines are drawn and the search takes a key`,
+    oursMs,
+    floorMs,
+    floor: 'an empty window',
+    target: 2,
+  });
 } finally {
   rmSync(workshop, { recursive: true, force: true, maxRetries: 5 });
 }
 
-function openingMs(app, words) {
+/** Milliseconds from the start to each announcement, up to the last one waited for. */
+function opening(app, words, last) {
   const startedAtMs = Date.now();
   const root = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
   const child = spawn(electron, ['-r', announce, app, ...root, ...words], {
     stdio: ['ignore', 'pipe', 'ignore'],
     env: { ...process.env, XDG_CONFIG_HOME: join(workshop, 'settings') },
   });
+  const at = {};
   return new Promise((done, failed) => {
-    let loadedAtMs = 0;
+    const patience = setTimeout(() => child.kill('SIGKILL'), 60_000);
     child.stdout.on('data', (text) => {
-      const [, at] = /loaded (\d+)/.exec(String(text)) ?? [];
-      if (at === undefined) return;
-      loadedAtMs = Number(at);
-      child.kill();
+      for (const [, what, time] of String(text).matchAll(/(loaded|drawn|usable) (\d+)/g))
+        at[what] = Number(time) - startedAtMs;
+      if (at[last] !== undefined) child.kill();
     });
     child.on('error', failed);
-    child.on('close', () => (loadedAtMs ? done(loadedAtMs - startedAtMs) : failed(new Error(`${app} did not load`))));
+    child.on('close', () => {
+      clearTimeout(patience);
+      if (at[last] === undefined) failed(new Error(`${app} did not get to '${last}'`));
+      else done(at);
+    });
   });
-}
-
-function median(values) {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
 }
