@@ -1,3 +1,4 @@
+import { flushCompileCache } from 'node:module';
 import { parseArgs } from 'node:util';
 import type { FromRecorder, ToRecorder } from '../../shared-lib/contract/envelope.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
@@ -53,6 +54,8 @@ if (recorder) {
   listen(recorder);
   tell({ kind: 'ready' });
   const { dataFolder } = recorder;
+  // The next start finds its code compiled, however this run ends. It is asked for by NODE_COMPILE_CACHE, else does nothing.
+  setTimeout(flushCompileCache, 2_000).unref();
   // After the first screen, so that a large record does not hold it up.
   setTimeout(() => {
     damageBeside(dataFolder).then(

@@ -9,7 +9,7 @@ import { app } from 'electron';
  * Must run before the single-instance lock is asked for: a second start on the same folder brings up the first
  * window, one on another folder is a program of its own, with settings of its own.
  */
-export function setupFolders(commandLine: readonly string[]): { dataFolder: string } {
+export function setupFolders(commandLine: readonly string[]): { dataFolder: string; codeFolder: string } {
   const { values } = parseArgs({
     args: [...commandLine],
     options: { data: { type: 'string' } },
@@ -17,9 +17,10 @@ export function setupFolders(commandLine: readonly string[]): { dataFolder: stri
     allowPositionals: true,
   });
   const userData = app.getPath('userData');
-  if (typeof values.data !== 'string') return { dataFolder: join(userData, 'record') };
+  const codeFolder = join(userData, 'compiled');
+  if (typeof values.data !== 'string') return { dataFolder: join(userData, 'record'), codeFolder };
   const dataFolder = resolve(values.data);
   const name = createHash('sha256').update(dataFolder).digest('hex').slice(0, 16);
   app.setPath('userData', join(userData, 'folders', name));
-  return { dataFolder };
+  return { dataFolder, codeFolder };
 }

@@ -15,33 +15,35 @@ import { openWindow } from './window.ts';
 // Schemes and the lock must be settled before the app is ready.
 registerSchemes();
 setupSecurity();
-const { dataFolder } = setupFolders(process.argv.slice(1));
+const { dataFolder, codeFolder } = setupFolders(process.argv.slice(1));
 
 if (app.requestSingleInstanceLock()) {
-  // Not awaited: an ES module that waits here for the app holds the app back.
-  app.whenReady().then(open, fail);
-} else {
-  app.quit();
-}
-
-function open(): void {
   const appFolder = app.getAppPath();
   const recorder = new RecorderProcess({
     node: recorderNode(appFolder, app.isPackaged ? process.resourcesPath : null),
     script: join(appFolder, 'electron/recorder/main.ts'),
     dataFolder,
+    codeFolder,
     onEvent: tellWindows,
   });
+  // It opens the folder while the window is still being made.
   recorder.start();
+  // Not awaited: an ES module that waits here for the app holds the app back.
+  app.whenReady().then(() => open(appFolder, recorder), fail);
+} else {
+  app.quit();
+}
+
+function open(appFolder: string, recorder: RecorderProcess): void {
   const dialogs = createDialogs((offer) => recorder.offer(offer));
 
   setupSessionSecurity();
   setupAppProtocol(join(appFolder, 'dist/renderer'));
   setupPhotoProtocol(recorder);
   setupCalls(recorder, dialogs);
-  setupMenu(tellWindows);
   setupLife(recorder, appFolder);
   openWindow(appFolder);
+  setupMenu(tellWindows);
 }
 
 /** Second starts, closing, and an end that lets the recorder finish first. */

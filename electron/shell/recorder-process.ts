@@ -9,6 +9,8 @@ export interface RecorderOptions {
   readonly node: string;
   readonly script: string;
   readonly dataFolder: string;
+  /** Where its compiled code is kept from one start to the next. */
+  readonly codeFolder?: string;
   readonly onEvent: (event: RecorderEvent) => void;
 }
 
@@ -52,11 +54,11 @@ export class RecorderProcess {
     if (this.#restart) clearTimeout(this.#restart);
     this.#restart = null;
     this.#startedAtMs = Date.now();
-    const { node, script, dataFolder } = this.#options;
+    const { node, script, dataFolder, codeFolder } = this.#options;
     const child = fork(script, ['--data', dataFolder], {
       execPath: node,
       execArgv: [],
-      env: environment(),
+      env: environment(codeFolder),
       serialization: 'advanced',
     });
     this.#child = child;
@@ -171,7 +173,7 @@ export class RecorderProcess {
 }
 
 /** Without what would turn the child into an Electron, or make its Node take options meant for another. */
-function environment(): NodeJS.ProcessEnv {
+function environment(codeFolder: string | undefined): NodeJS.ProcessEnv {
   const { ELECTRON_RUN_AS_NODE, NODE_OPTIONS, ...kept } = process.env;
-  return kept;
+  return codeFolder === undefined ? kept : { ...kept, NODE_COMPILE_CACHE: codeFolder };
 }

@@ -7,7 +7,8 @@ export const appOrigin = 'app://witness';
 export function registerSchemes(): void {
   const privileges = { standard: true, secure: true, supportFetchAPI: true, stream: true };
   protocol.registerSchemesAsPrivileged([
-    { scheme: 'app', privileges },
+    // Compiled once: the next start reads the code cache.
+    { scheme: 'app', privileges: { ...privileges, codeCache: true } },
     // A canvas that drew a photo must still be readable: hence CORS.
     { scheme: 'photo', privileges: { ...privileges, corsEnabled: true } },
   ]);

@@ -13,7 +13,7 @@ import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { FirstRun } from './FirstRun.tsx';
 import { Notices } from './Notices.tsx';
 import { usePlace } from './place.ts';
-import { PlaceView } from './places.tsx';
+import { fetchPlaces, PlaceView } from './places.tsx';
 import { WindowCommands } from './WindowCommands.tsx';
 import { WindowPanels } from './WindowPanels.tsx';
 
@@ -22,6 +22,10 @@ export function App() {
   const [client] = useState(createQueryClient);
   useEffect(() => listen(client, runCommand), [client]);
   useEffect(listenToKeys, []);
+  useEffect(() => {
+    const idle = requestIdleCallback(fetchPlaces, { timeout: 4_000 });
+    return () => cancelIdleCallback(idle);
+  }, []);
   return (
     <QueryClientProvider client={client}>
       <div className={styles.window}>

@@ -1,8 +1,8 @@
 import { useRecorderState } from '../api/recorder-state.ts';
 import { Panel } from '../ui/Panel.tsx';
 import { clockWords } from '../ui/words.ts';
-import { BenchPanel } from './BenchPanel.tsx';
-import { KeyHelp } from './KeyHelp.tsx';
+import { LaterPlace } from './LaterPlace.tsx';
+import { benchPanel, keyHelp } from './later-panels.ts';
 import { openPanel, useOpenPanel } from './panels.ts';
 
 /** The side sheets of the window itself. */
@@ -11,9 +11,9 @@ export function WindowPanels() {
   const close = () => openPanel(null);
   switch (open) {
     case 'keys':
-      return <KeyHelp onClose={close} />;
+      return <LaterPlace of={keyHelp} with={{ onClose: close }} />;
     case 'bench':
-      return <BenchPanel onClose={close} />;
+      return <LaterPlace of={benchPanel} with={{ onClose: close }} />;
     case 'happened':
       return <WhatHappened onClose={close} />;
     case null:

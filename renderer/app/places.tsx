@@ -1,10 +1,23 @@
 import { FloorPlace } from '../machines/FloorPlace.tsx';
-import { MachinePlace } from '../machines/MachinePlace.tsx';
-import { TakeInPlace } from '../machines/TakeInPlace.tsx';
-import { VisitPlace } from '../visits/VisitPlace.tsx';
+import { LaterPlace } from './LaterPlace.tsx';
+import { laterCode } from './later-code.ts';
+import { benchPanel, keyHelp } from './later-panels.ts';
 import type { Place } from './place.ts';
-import { SetupPlace } from './SetupPlace.tsx';
-import { VisitHeader } from './VisitHeader.tsx';
+
+// The floor is where the program opens; what lies behind it comes while the floor is looked over.
+const machine = laterCode(async () => (await import('../machines/MachinePlace.tsx')).MachinePlace);
+const takeIn = laterCode(async () => (await import('../machines/TakeInPlace.tsx')).TakeInPlace);
+const visitHeader = laterCode(async () => (await import('./VisitHeader.tsx')).VisitHeader);
+const visit = laterCode(async () => (await import('../visits/VisitPlace.tsx')).VisitPlace);
+const setup = laterCode(async () => (await import('./SetupPlace.tsx')).SetupPlace);
+
+/** Fetches the code of every other place and side sheet, once the first screen stands. */
+export function fetchPlaces(): void {
+  for (const { fetch } of [machine, visitHeader, visit, takeIn, setup, keyHelp, benchPanel]) {
+    // A place that cannot be fetched now is fetched when it is gone to, and says then what is wrong.
+    fetch().catch(() => undefined);
+  }
+}
 
 /** Draws the place where the window stands. */
 export function PlaceView({ place }: { readonly place: Place }) {
@@ -12,25 +25,28 @@ export function PlaceView({ place }: { readonly place: Place }) {
     case 'floor':
       return <FloorPlace />;
     case 'take-in':
-      return <TakeInPlace />;
+      return <LaterPlace of={takeIn} with={{}} />;
     case 'machine':
-      return <MachinePlace key={place.machineId} machineId={place.machineId} />;
+      return <LaterPlace key={place.machineId} of={machine} with={{ machineId: place.machineId }} />;
     case 'visit':
       return (
         <>
-          <VisitHeader place={place} />
-          <VisitPlace
+          <LaterPlace of={visitHeader} with={{ place }} />
+          <LaterPlace
             key={place.visitId}
-            visitId={place.visitId}
-            page={place.page}
-            shotId={place.shotId}
-            findingId={place.findingId}
-            choiceId={place.choiceId}
-            sheet={{ id: place.sheet, at: place.at, readingId: place.readingId }}
+            of={visit}
+            with={{
+              visitId: place.visitId,
+              page: place.page,
+              shotId: place.shotId,
+              findingId: place.findingId,
+              choiceId: place.choiceId,
+              sheet: { id: place.sheet, at: place.at, readingId: place.readingId },
+            }}
           />
         </>
       );
     case 'setup':
-      return <SetupPlace />;
+      return <LaterPlace of={setup} with={{}} />;
   }
 }
