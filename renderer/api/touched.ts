@@ -41,6 +41,9 @@ export function isTouched(key: AnswerKey, answer: unknown, change: Changed): boo
       return ofVisit(field(input, 'visitId')) || change.machineIds.length > 0 || ofShop;
     case 'finding.lastUsed':
       return change.records.some(({ type }) => type === 'finding');
+    case 'comparison.suggest':
+      // What two photos have in common never changes.
+      return false;
     default:
       return true;
   }

@@ -14,6 +14,8 @@ export type Place =
       readonly page: VisitPage;
       /** On the photos page: which photo is on the stage. */
       readonly shotId?: string | undefined;
+      /** There too: the earlier photo that lies under it. */
+      readonly thenShotId?: string | undefined;
       /** The finding whose card is open. */
       readonly findingId?: string | undefined;
       /** On the sheets page: which sheet lies open, where it is taken, and the reading it is written into. */

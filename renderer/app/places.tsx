@@ -39,6 +39,7 @@ export function PlaceView({ place }: { readonly place: Place }) {
               visitId: place.visitId,
               page: place.page,
               shotId: place.shotId,
+              thenShotId: place.thenShotId,
               findingId: place.findingId,
               choiceId: place.choiceId,
               sheet: { id: place.sheet, at: place.at, readingId: place.readingId },

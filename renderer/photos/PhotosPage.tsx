@@ -6,6 +6,8 @@ import type { Shot } from '../../shared-lib/model/shot.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAppState } from '../app/app-state.ts';
 import { go, replacePlace } from '../app/place.ts';
+import { EarlierLink } from '../compare/EarlierLink.tsx';
+import { ThenAndNowPage } from '../compare/ThenAndNowPage.tsx';
 import { FindingPane } from '../findings/FindingPane.tsx';
 import { referenceName, sizeLabels } from '../measuring/labels.ts';
 import { ScaleLine } from '../measuring/ScaleLine.tsx';
@@ -33,11 +35,13 @@ import { useMarkChanges } from './use-mark-changes.ts';
 interface PhotosPageProps {
   readonly record: VisitRecord;
   readonly shotId: string | undefined;
+  /** The earlier photo that lies under it, where then and now are compared. */
+  readonly thenShotId: string | undefined;
   readonly findingId: string | undefined;
 }
 
 /** The photo as large as the window allows, the visit's shots along its edge, the finding's card beside. */
-export function PhotosPage({ record, shotId, findingId }: PhotosPageProps) {
+export function PhotosPage({ record, shotId, thenShotId, findingId }: PhotosPageProps) {
   const shots = useMemo(() => record.shots.filter(({ binned }) => !binned), [record.shots]);
   const shot = shots.find(({ id }) => id === shotId) ?? shots[0];
   if (shot === undefined) {
@@ -48,6 +52,9 @@ export function PhotosPage({ record, shotId, findingId }: PhotosPageProps) {
         </EmptyPlace>
       </div>
     );
+  }
+  if (thenShotId !== undefined) {
+    return <ThenAndNowPage key={`${shot.id} ${thenShotId}`} record={record} shot={shot} earlierShotId={thenShotId} />;
   }
   return <Stage key={record.visit.id} record={record} shots={shots} shot={shot} findingId={findingId} />;
 }
@@ -180,6 +187,7 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
         <FilmStrip shots={films} picked={shot.id} onPick={showShot}>
           <ShotCaption shot={shot} layout={record.layout.layout} />{' '}
           <ScaleLine planes={planes} straight={straightPlane?.id ?? null} onStraight={setStraightId} />
+          <EarlierLink shotId={shot.id} onOpen={(thenShotId) => go({ ...at, shotId: shot.id, thenShotId })} />
         </FilmStrip>
       </div>
       {isScaling ? (

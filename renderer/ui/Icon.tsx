@@ -5,6 +5,7 @@ const drawings = {
   close: 'M5 5l14 14M19 5 5 19',
   tick: 'M4 12.5 10 18 20.5 5.5',
   plus: 'M12 4v16M4 12h16',
+  swipe: 'M8 6 2 12l6 6M16 6l6 6-6 6M2 12h20',
 } as const;
 
 export type IconName = keyof typeof drawings;

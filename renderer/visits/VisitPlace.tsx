@@ -17,13 +17,14 @@ export interface VisitPlaceProps {
   readonly visitId: string;
   readonly page: VisitPage;
   readonly shotId: string | undefined;
+  readonly thenShotId: string | undefined;
   readonly findingId: string | undefined;
   readonly sheet: OpenSheet;
   readonly choiceId: string | undefined;
 }
 
 /** What stands under the visit's header. */
-export function VisitPlace({ visitId, page, shotId, findingId, sheet, choiceId }: VisitPlaceProps) {
+export function VisitPlace({ visitId, page, shotId, thenShotId, findingId, sheet, choiceId }: VisitPlaceProps) {
   const visit = useAnswer('visit.get', { id: visitId });
   if (visit.data === undefined) {
     if (!visit.isError) return <Waiting words="Opening the visit ..." />;
@@ -39,7 +40,7 @@ export function VisitPlace({ visitId, page, shotId, findingId, sheet, choiceId }
     case 'page':
       return <NotebookPage record={visit.data} findingId={findingId} />;
     case 'photos':
-      return <PhotosPage record={visit.data} shotId={shotId} findingId={findingId} />;
+      return <PhotosPage record={visit.data} shotId={shotId} thenShotId={thenShotId} findingId={findingId} />;
     case 'sheets':
       return <SheetsPage record={visit.data} open={sheet} />;
     case 'causes':

@@ -1,6 +1,6 @@
 import type { Measurement } from '../calibration/measure.ts';
 import type { Mark, ShapeName } from '../model/mark.ts';
-import { type Growth, growthBetween, sayGrowth } from './growth.ts';
+import { type Growth, growthBetween } from './growth.ts';
 
 /** What is missing before two sizes can be compared. */
 export type GrowthGap =
@@ -34,13 +34,11 @@ export interface FindingGrowth {
   readonly hoursNow: number | null;
   readonly growth: Growth | null;
   readonly missing: readonly GrowthGap[];
-  /** What became of it, or what is missing, for people. */
-  readonly words: string;
 }
 
 export type Compared = Pick<
   FindingGrowth,
-  'markId' | 'earlierMarkId' | 'sizeThen' | 'sizeNow' | 'hoursThen' | 'hoursNow' | 'growth' | 'missing' | 'words'
+  'markId' | 'earlierMarkId' | 'sizeThen' | 'sizeNow' | 'hoursThen' | 'hoursNow' | 'growth' | 'missing'
 >;
 
 const hasSize = (shape: ShapeName): boolean => shape !== 'point' && shape !== 'arrow';
@@ -81,20 +79,10 @@ export function growthOfFinding(
   ];
   const side = { markId: after?.id ?? null, earlierMarkId: before?.id ?? null, sizeThen, sizeNow };
   const hours = { hoursThen: then.hours, hoursNow: now.hours };
-  if (missing.length > 0 || !sizeThen || !sizeNow)
-    return { ...side, ...hours, growth: null, missing, words: missing.map((gap) => gapWords[gap]).join(' ') };
+  if (missing.length > 0 || !sizeThen || !sizeNow) return { ...side, ...hours, growth: null, missing };
   const growth = growthBetween(
     { value: sizeThen.value, expanded: sizeThen.expanded ?? Number.NaN, hours: then.hours },
     { value: sizeNow.value, expanded: sizeNow.expanded ?? Number.NaN, hours: now.hours },
   );
-  return { ...side, ...hours, growth, missing, words: sayGrowth(growth, sizeNow.unit) };
+  return { ...side, ...hours, growth, missing };
 }
-
-export const gapWords: Readonly<Record<GrowthGap, string>> = {
-  'no-mark-then': 'Nothing of this finding is marked on the earlier photo.',
-  'no-mark-now': "Nothing of this finding is marked on today's photo.",
-  'no-scale-then': "The earlier photo's mark has no scale: calibrate that photo, and the mark with it.",
-  'no-scale-now': "Today's mark has no scale: calibrate this photo, and the mark with it.",
-  'not-alike': 'A length and an area cannot be compared.',
-  'other-part': 'A part was fitted there since, so this is not the same one grown older.',
-};

@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { locatePhoto } from '../../../electron/recorder/photos/locate-photo.ts';
+import { gapsOf, growthWords } from '../../../shared-lib/comparison/growth-words.ts';
 import type { MatchedPair } from '../../../shared-lib/contract/comparisons.ts';
 import { addLoader, openTestRecorder, type TestRecorder } from '../../support/test-recorder.ts';
 
@@ -207,7 +208,9 @@ describe('then and now', () => {
     });
     await calibrate(call, old.id, 'tower-weld-autumn');
     expect(await growthNow()).toMatchObject({ missing: ['no-scale-now'] });
-    expect((await growthNow())?.words).toMatch(/^Today's mark has no scale/);
+    expect(gapsOf((await growthNow()) ?? { missing: [] })).toEqual([
+      expect.stringMatching(/^Today's mark has no scale/),
+    ]);
     await calibrate(call, now.id, 'tower-weld-spring');
     const told = await growthNow();
     const between = (truth: string) => endToEndMm(truth);
@@ -218,14 +221,15 @@ describe('then and now', () => {
     expect(told.growth.growth.expanded).toBeLessThan(1.5);
     // 4180 h then; 4300 + 80 h now.
     expect(told.growth.per100Hours?.value).toBeCloseTo(told.growth.growth.value / 2, 9);
-    expect(told.words).toMatch(/^Grown by 13\.\d ± 0\.\d mm, 6\.\d+ ± 0\.\d+ mm per 100 h\.$/);
+    expect(growthWords(told, 'metric')).toMatch(/^Grown by 13\.\d ± 0\.\d mm, 6\.\d+ ± 0\.\d+ mm per 100 h\.$/);
     expect((await call('comparison.see', pair)).oldMarks[0]).toMatchObject({
       todayFindingId: today.id,
       takenOverAs: grown.id,
     });
     // The same mark twice: nothing that can be told.
     await call('mark.change', { id: grown.id, points: sameEnds() });
-    expect((await growthNow())?.words).toMatch(/^No change that can be told/);
+    const unchanged = await growthNow();
+    expect(unchanged && growthWords(unchanged, 'metric')).toMatch(/^No change that can be told/);
     // A part fitted there since is another thing.
     await call('part.fit', { machineId, path: place, kind: 'new', fittedVisitId: next, fittedHours: 4380 });
     expect(await growthNow()).toMatchObject({ growth: null, missing: ['other-part'] });

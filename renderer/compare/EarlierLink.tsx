@@ -1,0 +1,34 @@
+import { useAnswer } from '../api/queries.ts';
+import { useLetterKeys } from '../stage/use-letter-keys.ts';
+import { KeyCap } from '../ui/KeyCap.tsx';
+import styles from './EarlierLink.module.css';
+import { thenWords } from './words.ts';
+
+interface EarlierLinkProps {
+  readonly shotId: string;
+  readonly onOpen: (earlierShotId: string) => void;
+}
+
+const key = 'U';
+
+/** The way from a photo to the one of the same part at an earlier visit. Nothing where the machine has none. */
+export function EarlierLink({ shotId, onOpen }: EarlierLinkProps) {
+  const offered = useAnswer('comparison.earlier', { shotId }).data ?? [];
+  const best =
+    offered.find(({ isKept }) => isKept) ??
+    offered.find(({ because }) => because === 'same-finding') ??
+    offered.find(({ because }) => because === 'same-part') ??
+    offered[0];
+  useLetterKeys((letter) => {
+    if (letter !== key || !best) return false;
+    onOpen(best.shot.id);
+    return true;
+  });
+  if (!best) return null;
+  return (
+    <button type="button" className={styles.link} aria-keyshortcuts={key} onClick={() => onOpen(best.shot.id)}>
+      <span>Then and now: {thenWords(best)}</span>
+      <KeyCap of={key} />
+    </button>
+  );
+}
