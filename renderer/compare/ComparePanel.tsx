@@ -64,12 +64,13 @@ export function ComparePanel(props: ComparePanelProps) {
       <Fit {...props} />
       <GrowthLines record={record} seen={seen} onToPhoto={(place) => go({ ...place, name: 'visit', page: 'photos' })} />
       <OldMarks record={record} shot={shot} seen={seen} toLater={hand.registration?.toLater ?? null} />
+      <Points {...props} />
     </aside>
   );
 }
 
-/** How well the photos lie over each other, and the points that say so. */
-function Fit({ hand, picked, onPicked, onRemove }: ComparePanelProps) {
+/** How well the photos lie over each other, and what is to be done about it. */
+function Fit({ hand }: ComparePanelProps) {
   const { state, registration, pairs, error } = hand;
   return (
     <section className={styles.section} aria-label="How they lie over each other">
@@ -94,33 +95,41 @@ function Fit({ hand, picked, onPicked, onRemove }: ComparePanelProps) {
           points turn and scale the earlier photo, four or more take the camera's other side out.
         </p>
       )}
-      {pairs.length > 0 && (
-        <ol className={styles.points}>
-          {pairs.map((pair, index) => {
-            const away = registration?.pairs.length === pairs.length ? registration.residualsPx[index] : undefined;
-            return (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a point is its number
-              <li key={index} data-picked={picked === index || undefined}>
-                <button type="button" className={styles.pointName} onClick={() => onPicked(index)}>
-                  {index + 1}
-                  <span className="soft">
-                    {pair.by === 'hand' ? 'by hand' : 'found'}
-                    {away === undefined ? '' : `, ${away.toFixed(1)} px`}
-                  </span>
-                </button>
-                <button
-                  type="button"
-                  className={styles.remove}
-                  aria-label={`Take off point ${index + 1}`}
-                  onClick={() => onRemove(index)}
-                >
-                  <Icon name="close" size={18} />
-                </button>
-              </li>
-            );
-          })}
-        </ol>
-      )}
+    </section>
+  );
+}
+
+/** The points that both photos were laid over each other by. */
+function Points({ hand: { pairs, registration }, picked, onPicked, onRemove }: ComparePanelProps) {
+  if (pairs.length === 0) return null;
+  return (
+    <section className={styles.section} aria-label="Matching points">
+      <h3>Matching points</h3>
+      <ol className={styles.points}>
+        {pairs.map((pair, index) => {
+          const away = registration?.pairs.length === pairs.length ? registration.residualsPx[index] : undefined;
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a point is its number
+            <li key={index} data-picked={picked === index || undefined}>
+              <button type="button" className={styles.pointName} onClick={() => onPicked(index)}>
+                {index + 1}
+                <span className="soft">
+                  {pair.by === 'hand' ? 'by hand' : 'found'}
+                  {away === undefined ? '' : `, ${away.toFixed(1)} px`}
+                </span>
+              </button>
+              <button
+                type="button"
+                className={styles.remove}
+                aria-label={`Take off point ${index + 1}`}
+                onClick={() => onRemove(index)}
+              >
+                <Icon name="close" size={18} />
+              </button>
+            </li>
+          );
+        })}
+      </ol>
     </section>
   );
 }

@@ -38,7 +38,7 @@ export function OneOverOther(props: OneOverOtherProps) {
         stage={stage}
         onView={onView}
         onStage={onStage}
-        marks={isShowingThen ? oldMarks : [...ghosts, ...today]}
+        marks={isShowingThen ? oldMarks : [...today, ...ghosts]}
         over={
           isSwipe && (
             <>

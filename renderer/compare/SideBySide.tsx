@@ -47,7 +47,7 @@ export function SideBySide(props: SideBySideProps) {
   const marksThen = useMemo(() => oldMarksIn(seen.oldMarks, frame.toFrame, false), [seen.oldMarks, frame]);
   const toLater = hand.registration?.toLater;
   const marksNow = useMemo(
-    () => [...(toLater ? oldMarksIn(seen.oldMarks, toLater, true) : []), ...marksToday(record, shot.id)],
+    () => [...marksToday(record, shot.id), ...(toLater ? oldMarksIn(seen.oldMarks, toLater, true) : [])],
     [seen.oldMarks, toLater, record, shot.id],
   );
   /** A spot of the pane as a spot of its photo. */

@@ -2,7 +2,10 @@ import { useEffect, useEffectEvent } from 'react';
 
 /** Whether a key is being typed into something and means a letter, not a command. */
 function isTyping(target: EventTarget | null): boolean {
-  return target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null;
+  return (
+    target instanceof HTMLElement &&
+    target.closest('input:not([type=radio], [type=checkbox]), textarea, select, [contenteditable]') !== null
+  );
 }
 
 /** Answers plain letters anywhere in the window but where text is typed. `answer` says whether the letter was meant for it. */

@@ -1,12 +1,14 @@
 import type { PointPair } from '../calibration/homography.ts';
-import { boundingBox } from '../geometry/plane.ts';
+import { boundingBox, distance } from '../geometry/plane.ts';
 import type { Registration } from './register.ts';
 
 /** Fields along each side of the matched part of the later photo. */
 const fields = 4;
 /** More than a person would look through. */
 const most = 12;
-const fewest = 6;
+const fewest = 4;
+/** Nearer together, against the diagonal of the matched part, two spots say the same thing, and hands mix them up. */
+const leastApart = 0.09;
 
 /**
  * Of all the spots that agree, the few that a person can check and correct: the one that fits best in every field of a
@@ -25,12 +27,13 @@ export function spreadPairs({ pairs, residualsPx }: Registration): PointPair[] {
   };
   const taken = new Map<number, PointPair>();
   for (const { pair } of ranked) if (!taken.has(fieldOf(pair))) taken.set(fieldOf(pair), pair);
-  const kept = outermostFirst([...taken.values()]).slice(0, most);
-  // A small matched part fills few fields: the best of the rest hold it as well.
-  for (const { pair } of ranked) {
-    if (kept.length >= fewest) break;
-    if (!kept.includes(pair)) kept.push(pair);
-  }
+  const apart = leastApart * Math.hypot(box.right - box.left, box.bottom - box.top);
+  const kept: PointPair[] = [];
+  const isClear = ({ to }: PointPair): boolean => kept.every((other) => distance(other.to, to) >= apart);
+  const candidates = [...outermostFirst([...taken.values()]), ...ranked.map(({ pair }) => pair)];
+  for (const pair of candidates) if (kept.length < most && isClear(pair)) kept.push(pair);
+  // A small matched part has no room for more; it still needs as many as a perspective does.
+  for (const { pair } of ranked) if (kept.length < fewest && !kept.includes(pair)) kept.push(pair);
   return kept;
 }
 

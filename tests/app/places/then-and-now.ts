@@ -7,7 +7,7 @@ type Side = 'Then' | 'Now';
 /** An earlier photo under one of today's. Points are pixels of today's photo; the pane's own view says where they lie. */
 export class ThenAndNow extends Place {
   readonly panel: Locator = this.page.getByRole('complementary', { name: 'Then and now' });
-  readonly then: Locator = this.page.getByRole('application', { name: 'Then' });
+  readonly before: Locator = this.page.getByRole('application', { name: 'Then' });
   readonly now: Locator = this.page.getByRole('application', { name: 'Now' });
   readonly fit: Locator = this.panel.getByRole('region', { name: 'How they lie over each other' });
   readonly growth: Locator = this.panel.getByRole('region', { name: 'What became of it' });
@@ -37,7 +37,7 @@ export class ThenAndNow extends Place {
   async dragPoint(number: number, side: Side, x: number, y: number): Promise<void> {
     const from = await this.point(number, side).boundingBox();
     if (!from) throw new Error(`point ${number} is not shown`);
-    const to = await this.onScreen(side === 'Then' ? this.then : this.now, x, y);
+    const to = await this.onScreen(side === 'Then' ? this.before : this.now, x, y);
     await this.page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
     await this.page.mouse.down();
     await this.page.mouse.move(to.x, to.y, { steps: 8 });
