@@ -92,7 +92,7 @@ function Fit({ hand }: ComparePanelProps) {
       {state === 'none' && pairs.length < 2 && (
         <p className={styles.hint}>
           Add a point and set it on the same spot in both photos: a bolt, a corner, an edge that has not changed. Two
-          points turn and scale the earlier photo, four or more take the camera's other side out.
+          points turn and scale the earlier photo; four or more also take out that the camera stood elsewhere.
         </p>
       )}
     </section>

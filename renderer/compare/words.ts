@@ -17,7 +17,7 @@ export const becauseWords: Readonly<Record<EarlierShot['because'], string>> = {
 export function fitWords({ pairs, rmsPx, model }: Registration): string {
   const points = countWords(pairs.length, 'matching point');
   if (model === 'similarity') {
-    return `${points}: turned and scaled only. With four or more the camera's other side is taken out too.`;
+    return `${points}: the earlier photo is turned and scaled only. Four or more also take out that the camera stood elsewhere.`;
   }
   if (pairs.length === 4) return `${points}: four always fit. A fifth would check them.`;
   return `${points}, ${rmsPx < 0.05 ? 'exactly over each other' : `${rmsPx.toFixed(1)} px apart once laid over each other`}.`;

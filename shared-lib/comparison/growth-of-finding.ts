@@ -69,14 +69,15 @@ export function growthOfFinding(
   const { before, after, isAlike } = pairOfMarks(then.marks, now.marks);
   const sizeThen = before ? then.sizeOf(before) : null;
   const sizeNow = after ? now.sizeOf(after) : null;
-  const missing: GrowthGap[] = [
-    ...(isOtherPart ? (['other-part'] as const) : []),
-    ...(before ? [] : (['no-mark-then'] as const)),
-    ...(after ? [] : (['no-mark-now'] as const)),
-    ...(isAlike ? [] : (['not-alike'] as const)),
-    ...(before && !sizeThen ? (['no-scale-then'] as const) : []),
-    ...(after && !sizeNow ? (['no-scale-now'] as const) : []),
-  ];
+  const missing: GrowthGap[] = isOtherPart
+    ? ['other-part']
+    : [
+        ...(before ? [] : (['no-mark-then'] as const)),
+        ...(after ? [] : (['no-mark-now'] as const)),
+        ...(isAlike ? [] : (['not-alike'] as const)),
+        ...(before && !sizeThen ? (['no-scale-then'] as const) : []),
+        ...(after && !sizeNow ? (['no-scale-now'] as const) : []),
+      ];
   const side = { markId: after?.id ?? null, earlierMarkId: before?.id ?? null, sizeThen, sizeNow };
   const hours = { hoursThen: then.hours, hoursNow: now.hours };
   if (missing.length > 0 || !sizeThen || !sizeNow) return { ...side, ...hours, growth: null, missing };

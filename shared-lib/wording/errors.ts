@@ -296,7 +296,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   ),
   'comparison-nothing-in-common': fixed(
     'No spot was found that shows in both photos. Set matching points by hand, or take another photo.',
-    comparisonStays,
+    'Both photos stay as they are.',
   ),
   'comparison-too-few-points': (d) => ({
     happened: `At least ${text(d, 'fewest', 'two')} matching points are needed; ${text(d, 'given', 'fewer')} ${d.given === 1 ? 'is' : 'are'} set.`,

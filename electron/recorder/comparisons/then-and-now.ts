@@ -7,7 +7,7 @@ import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { Finding } from '../../../shared-lib/model/finding.ts';
 import type { Mark } from '../../../shared-lib/model/mark.ts';
 import type { ReadableDb } from '../database/connection.ts';
-import { findingsOf } from '../findings/queries.ts';
+import { findingsOf, proofsOf } from '../findings/queries.ts';
 import { metersOf } from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
 import { marksOf } from '../marks/queries.ts';
@@ -69,12 +69,15 @@ const compared = (db: ReadableDb, pair: Pair, standingOf: StandingOf) => {
     sizeOf,
     hours,
   });
+  const shownThen = new Set(
+    proofsOf(db, [earlierVisit.id]).flatMap((proof) => (proof.shot_id === earlier.shot.id ? proof.finding_id : [])),
+  );
   const [sizesThen, sizesNow] = [sizesIn(db, earlierVisit.id), sizesIn(db, visit.id)];
   const hoursNow = trueHours(rowToVisit(visit).meter, metersOf(db, visit.machine_id));
   const growth = going.flatMap(({ today, before }): FindingGrowth[] => {
     const then = side(before, marksThen, sizesThen, earlier.trueHours);
     const now = side(today, marksNow, sizesNow, hoursNow);
-    if (then.marks.length === 0 && now.marks.length === 0) return [];
+    if (then.marks.length === 0 && !shownThen.has(before.id)) return [];
     const place = today.locations[0];
     const isOtherPart = place !== undefined && !isSamePart(db, visit.machine_id, place, earlierVisit.id, visit.id);
     return [{ findingId: today.id, earlierFindingId: before.id, ...growthOfFinding(then, now, { isOtherPart }) }];
