@@ -26,6 +26,8 @@ export function OldMarks({ record, shot, seen, toLater }: OldMarksProps) {
   const [isBusy, setBusy] = useState(false);
 
   const takeOver = async (old: OldMark, points: readonly ImagePoint[]): Promise<void> => {
+    // Not switched off meanwhile: a button that is loses the focus.
+    if (isBusy) return;
     setError(null);
     setBusy(true);
     try {
@@ -65,7 +67,7 @@ export function OldMarks({ record, shot, seen, toLater }: OldMarksProps) {
                   Correct today's mark
                 </Button>
               ) : points ? (
-                <Button disabled={isBusy} onPress={() => void takeOver(old, points)}>
+                <Button onPress={() => void takeOver(old, points)}>
                   {findingId === null ? `Take up ${number}, mark it here` : 'Take over for today'}
                 </Button>
               ) : (

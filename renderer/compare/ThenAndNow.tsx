@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useMemo, useState } from 'react';
+import { useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import type { ThenAndNow as Seen } from '../../shared-lib/contract/comparisons.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Size, XY } from '../../shared-lib/geometry/spaces.ts';
@@ -88,17 +88,25 @@ export function ThenAndNow({ record, shot, seen, onClose }: ThenAndNowProps) {
     else return false;
     return true;
   });
-  const handleKeyDown = (event: KeyboardEvent) => {
+  const panes = useRef<HTMLDivElement>(null);
+  const leave = useEffectEvent((event: KeyboardEvent) => {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
+    const isOurs = event.target === document.body || panes.current?.contains(event.target as Node) === true;
+    if (!isOurs) return;
     event.preventDefault();
     if (isAdding) setAdding(false);
     else onClose();
-  };
+  });
+  useEffect(() => {
+    // Heard from the document: what was pressed last may be gone, and the focus with it.
+    const listener = (event: KeyboardEvent) => leave(event);
+    document.addEventListener('keydown', listener);
+    return () => document.removeEventListener('keydown', listener);
+  }, []);
 
   const shared = { record, shot, seen, view, stage, onView: setMoved, onStage: setStage, pieces };
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: Escape is heard wherever the focus stands in it
-    <div className={styles.panes} onKeyDown={handleKeyDown}>
+    <div ref={panes} className={styles.panes}>
       <div className={styles.work}>
         <div className={styles.bar}>
           <Choice

@@ -19,6 +19,21 @@ export function gapsOf({ missing }: Pick<FindingGrowth, 'missing'>): string[] {
   return missing.map((gap) => gapWords[gap]);
 }
 
+const gapFacts: Readonly<Record<GrowthGap, string>> = {
+  'other-part': 'a part was fitted there since, or that cannot be told',
+  'no-mark-then': 'it is not marked on the earlier photo',
+  'no-mark-now': 'it is not marked on the later photo',
+  'not-alike': 'a length and an area cannot be compared',
+  'no-scale-then': 'the earlier photo has no scale',
+  'no-scale-now': 'the later photo has no scale',
+};
+
+/** The same for a reader who can do nothing about it. */
+export function whyNotTold({ missing, growth }: Pick<FindingGrowth, 'missing' | 'growth'>): string {
+  if (growth?.state === 'not-comparable') return 'a size or its uncertainty is missing';
+  return missing.map((gap) => gapFacts[gap]).join('; ');
+}
+
 /** What became of it, in the shop's units; empty where it cannot be told. */
 export function growthWords({ growth, sizeNow }: FindingGrowth, system: UnitSystem): string {
   if (!growth || !sizeNow) return '';

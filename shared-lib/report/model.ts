@@ -35,6 +35,8 @@ export interface PrintedStroke {
   readonly dashed: boolean;
   /** A stretch where the tracer was not sure. */
   readonly dotted?: boolean;
+  /** A mark of an earlier photo, carried over: thin and dotted. */
+  readonly ghost?: boolean;
 }
 
 /** A known length drawn in the picture; `at` is the upper left corner of its plate. */
@@ -125,6 +127,13 @@ export interface SummarySection {
   readonly empty: string;
 }
 
+/** An earlier photo beside today's, each cut to the same part, and what they tell. */
+export interface ComparedPhotos {
+  readonly heading: string;
+  readonly photos: readonly ReportPhoto[];
+  readonly words: readonly string[];
+}
+
 export interface FindingBlock {
   readonly tag: ReportTag;
   readonly title: string;
@@ -135,6 +144,7 @@ export interface FindingBlock {
   readonly layout: 'wide' | 'beside';
   readonly photos: readonly ReportPhoto[];
   readonly rows: readonly ReportRow[];
+  readonly compared: readonly ComparedPhotos[];
 }
 
 export interface FindingsSection {

@@ -33,7 +33,9 @@ const digestsIn = ({ sections }: Report): Set<string> =>
     sections.flatMap((section) => {
       if (section.kind === 'page-one') return section.items.flatMap(({ photo }) => photo?.digest ?? []);
       if (section.kind === 'findings')
-        return section.blocks.flatMap(({ photos }) => photos.map(({ digest }) => digest));
+        return section.blocks.flatMap(({ photos, compared }) =>
+          [...photos, ...compared.flatMap((pair) => pair.photos)].map(({ digest }) => digest),
+        );
       return [];
     }),
   );

@@ -7,6 +7,7 @@ import { reportWords, sheetName } from '../../wording/report.ts';
 import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import type { FindingBlock, FindingsSection, ReportRow } from '../model.ts';
+import { comparedPhotos } from '../photos/compared-photos.ts';
 import { reportPhoto } from '../photos/report-photo.ts';
 import { sayQuantities } from '../quantity-words.ts';
 import { sayResultLine } from '../reading-words.ts';
@@ -148,6 +149,7 @@ function blockOf(entry: RankedFinding, context: ReportContext): FindingBlock {
       reportPhoto(shot, entry, layout === 'wide' && index === 0 ? 'wide' : 'beside', context),
     ),
     rows: rowsOf(entry, context),
+    compared: comparedPhotos(entry, context),
   };
 }
 
