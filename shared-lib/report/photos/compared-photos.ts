@@ -118,6 +118,12 @@ export function comparedPhotos(entry: RankedFinding, context: ReportContext): Co
       caption: `Now: ${sayIsoDay(context.record.visit.date)}, photo ${shot.sequence}.`,
       alternative: `The same place on ${sayIsoDay(context.record.visit.date)}, with today's mark and, dotted, the mark of then.`,
     };
-    return [{ heading: 'Then and now', photos: [photoOf(before), photoOf(after)], words: told(kept, growth, context) }];
+    return [
+      {
+        heading: `Finding ${entry.tag.number}, then and now`,
+        photos: [photoOf(before), photoOf(after)],
+        words: told(kept, growth, context),
+      },
+    ];
   });
 }

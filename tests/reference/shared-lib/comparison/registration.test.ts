@@ -2,28 +2,15 @@ import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { greyOf, readUprightPixels } from '../../../../electron/recorder/measuring/pixels.ts';
-import { type Homography, invert, type PointPair, project } from '../../../../shared-lib/calibration/homography.ts';
+import { type Homography, type PointPair, project } from '../../../../shared-lib/calibration/homography.ts';
 import { carryPoints, registerByHand, suggestRegistration } from '../../../../shared-lib/comparison/register.ts';
 import { fitSimilarity } from '../../../../shared-lib/comparison/similarity.ts';
-import { type GreyImage, sampleGrey } from '../../../../shared-lib/tracing/grey.ts';
 import { cvReady } from '../calibration/opencv.ts';
 import { drawBare, gaussian, seeded } from '../tracing/drawn-surface.ts';
+import { seenAnew } from './seen-anew.ts';
 
 const photos = resolve(import.meta.dirname, '../../../../assets/demo/photos');
 const readPhoto = async (name: string) => greyOf(await readUprightPixels(join(photos, name)));
-
-/** A picture as another camera would see it, with noise and half a stop less light; `h` leads from old to new. */
-const seenAnew = (image: GreyImage, h: Homography, random: () => number): GreyImage => {
-  const back = invert(h);
-  if (!back) throw new Error('a mapping that flattens');
-  const data = new Float32Array(image.width * image.height);
-  for (let at = 0; at < data.length; at += 1) {
-    const from = project(back, { x: at % image.width, y: Math.floor(at / image.width) });
-    const isOn = from && from.x >= 0 && from.y >= 0 && from.x < image.width && from.y < image.height;
-    data[at] = (isOn ? 0.7 * sampleGrey(image, from) : 40) + 3 * gaussian(random);
-  }
-  return { ...image, data };
-};
 
 const leans: readonly (readonly [string, Homography])[] = [
   ['a shift', [1, 0, 60, 0, 1, -40, 0, 0, 1]],
