@@ -1,3 +1,4 @@
+import { compareKeys } from '../compare/keys.ts';
 import { tools } from '../stage/tools/index.ts';
 import { stageWords } from '../stage/words.ts';
 import { KeyCap } from '../ui/KeyCap.tsx';
@@ -53,6 +54,24 @@ export function KeyHelp({ onClose }: { readonly onClose: () => void }) {
           ))}
         </dl>
         <p className="soft small">N and B: the next photo and the one before. {stageWords.keys}</p>
+      </section>
+      <section className={styles.group}>
+        <h3>Then and now</h3>
+        <dl className={styles.list}>
+          {compareKeys.map(({ key, words }) => (
+            <div key={key} style={{ display: 'contents' }}>
+              <dt>
+                <span className="spoken-only">{key}</span>
+                <KeyCap of={key} />
+              </dt>
+              <dd>{words}</dd>
+            </div>
+          ))}
+        </dl>
+        <p className="soft small">
+          Arrow keys move a matching point, Shift ten times as far; Delete takes it off. On the photo arrow keys move
+          it, plus and minus zoom, 0 shows all.
+        </p>
       </section>
       <p className="soft small">While you type in a field, only keys with Ctrl or Alt are heard.</p>
     </Panel>

@@ -2,14 +2,13 @@ import { useAnswer } from '../api/queries.ts';
 import { useLetterKeys } from '../stage/use-letter-keys.ts';
 import { KeyCap } from '../ui/KeyCap.tsx';
 import styles from './EarlierLink.module.css';
+import { openKey } from './keys.ts';
 import { thenWords } from './words.ts';
 
 interface EarlierLinkProps {
   readonly shotId: string;
   readonly onOpen: (earlierShotId: string) => void;
 }
-
-const key = 'U';
 
 /** The way from a photo to the one of the same part at an earlier visit. Nothing where the machine has none. */
 export function EarlierLink({ shotId, onOpen }: EarlierLinkProps) {
@@ -20,15 +19,19 @@ export function EarlierLink({ shotId, onOpen }: EarlierLinkProps) {
     offered.find(({ because }) => because === 'same-part') ??
     offered[0];
   useLetterKeys((letter) => {
-    if (letter !== key || !best) return false;
+    if (letter !== openKey || !best) return false;
     onOpen(best.shot.id);
     return true;
   });
   if (!best) return null;
   return (
-    <button type="button" className={styles.link} aria-keyshortcuts={key} onClick={() => onOpen(best.shot.id)}>
-      <span>Then and now: {thenWords(best)}</span>
-      <KeyCap of={key} />
+    <button type="button" className={styles.link} aria-keyshortcuts={openKey} onClick={() => onOpen(best.shot.id)}>
+      <span>
+        {best.because === 'same-machine' && !best.isKept
+          ? 'Then and now: with an earlier photo'
+          : `Then and now: ${thenWords(best)}`}
+      </span>
+      <KeyCap of={openKey} />
     </button>
   );
 }

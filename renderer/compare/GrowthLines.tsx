@@ -1,9 +1,12 @@
 import { bothSizes, gapsOf, growthCaution, growthWords } from '../../shared-lib/comparison/growth-words.ts';
 import type { ThenAndNow } from '../../shared-lib/contract/comparisons.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { wordsOf } from '../api/client.ts';
+import { useChange } from '../api/queries.ts';
 import { useAppState } from '../app/app-state.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
+import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { hoursWords } from '../ui/words.ts';
 import styles from './ComparePanel.module.css';
 
@@ -16,6 +19,7 @@ interface GrowthLinesProps {
 /** What became of each finding that goes on: grown, no change that can be told, or what is missing to say. */
 export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
   const { shop } = useAppState();
+  const change = useChange('finding.change');
   if (seen.growth.length === 0) return null;
   const { earlier } = seen;
   return (
@@ -44,6 +48,14 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
               </p>
             )}
             {growthCaution(growth) !== '' && <p className="soft">{growthCaution(growth)}</p>}
+            {growth.growth?.state === 'grown' && !finding.facts.includes('growth-shown') && (
+              <Button
+                look="link"
+                onPress={() => change.run({ id: finding.id, facts: [...finding.facts, 'growth-shown'] })}
+              >
+                Note it on finding {finding.number}: it has been shown to grow
+              </Button>
+            )}
             {gapsOf(growth).map((gap) => (
               <p key={gap}>{gap}</p>
             ))}
@@ -60,6 +72,7 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
           </div>
         );
       })}
+      {change.error !== null && <ErrorNote {...wordsOf(change.error)} />}
     </section>
   );
 }

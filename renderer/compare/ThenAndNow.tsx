@@ -9,19 +9,12 @@ import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { ComparePanel } from './ComparePanel.tsx';
 import { asTaken, pairFrom, type Side, straightened } from './frames.ts';
+import { addKey, flipKey, type Way, ways } from './keys.ts';
 import { OneOverOther } from './OneOverOther.tsx';
 import { SideBySide } from './SideBySide.tsx';
 import styles from './ThenAndNow.module.css';
 import { useComparison } from './use-comparison.ts';
 import { useEarlierPicture } from './use-earlier-picture.ts';
-
-export type Way = 'beside' | 'swipe' | 'flip';
-
-const ways = [
-  { value: 'beside', words: 'Side by side', keyCap: '1' },
-  { value: 'swipe', words: 'Swipe', keyCap: '2' },
-  { value: 'flip', words: 'Flip', keyCap: '3' },
-] as const;
 
 interface ThenAndNowProps {
   readonly record: VisitRecord;
@@ -83,8 +76,8 @@ export function ThenAndNow({ record, shot, seen, onClose }: ThenAndNowProps) {
   useLetterKeys((letter) => {
     const meant = ways.find(({ keyCap }) => keyCap === letter);
     if (meant && straight) choose(meant.value);
-    else if (letter === 'A' && way === 'beside') setAdding((adding) => !adding);
-    else if (letter === 'F' && way === 'flip') flip();
+    else if (letter === addKey && way === 'beside') setAdding((adding) => !adding);
+    else if (letter === flipKey && way === 'flip') flip();
     else return false;
     return true;
   });
@@ -118,7 +111,7 @@ export function ThenAndNow({ record, shot, seen, onClose }: ThenAndNowProps) {
           />
           {(way === 'beside' || !straight) && (
             <>
-              <Button onPress={() => setAdding(!isAdding)} pressed={isAdding} keyCap="A">
+              <Button onPress={() => setAdding(!isAdding)} pressed={isAdding} keyCap={addKey}>
                 {isAdding ? 'Press on a spot ...' : 'Add a point'}
               </Button>
               {straight && (
@@ -130,7 +123,7 @@ export function ThenAndNow({ record, shot, seen, onClose }: ThenAndNowProps) {
           )}
           {way === 'flip' && straight && (
             <>
-              <Button onPress={flip} keyCap="F">
+              <Button onPress={flip} keyCap={flipKey}>
                 {isThen ? 'Show now' : 'Show then'}
               </Button>
               <Button look="link" onPress={() => setFlipping(!isFlipping)} pressed={isFlipping}>
