@@ -150,11 +150,12 @@ export function drawStory({ findings, links }: Story, { titled }: { readonly tit
     findings.map(({ finding, title }) => [finding.id, titled ? brokenInto(title, lettersInLine, mostLines) : []]),
   );
   for (const each of findings) graph.setNode(each.finding.id, sizeOf(lines.get(each.finding.id) ?? [], each));
-  const labels = new Map(links.map((link) => [link.id, labelLines(link, links)]));
+  // In a narrow drawing the line alone says how sure it is.
+  const labels = new Map(links.map((link) => [link.id, titled ? labelLines(link, links) : []]));
   for (const link of links) {
     const [from, to] = link.closesLoop ? [link.toId, link.fromId] : [link.fromId, link.toId];
     const words = labels.get(link.id) ?? [];
-    const width = Math.max(...words.map((line) => line.length)) * 6.8 + 6;
+    const width = words.length === 0 ? 0 : Math.max(...words.map((line) => line.length)) * 6.8 + 6;
     graph.setEdge(from, to, { width, height: words.length * lineHeight, labelpos: 'c' }, link.id);
   }
   layout(graph);

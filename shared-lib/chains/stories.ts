@@ -79,6 +79,8 @@ export function storiesOf(record: ChainRecord, units: UnitSystem = 'metric'): re
         return [{ finding, line, title: line?.title ?? titleOf(finding, record.layout.layout, units) }];
       });
     const ordered = causesFirst(findings, own);
+    const position = new Map(ordered.map(({ finding }, index) => [finding.id, index]));
+    own.sort((a, b) => (position.get(a.fromId) ?? 0) - (position.get(b.fromId) ?? 0));
     const roots = ordered
       .map(({ finding }) => finding.id)
       .filter((member) => !own.some(({ toId, closesLoop }) => toId === member && !closesLoop));

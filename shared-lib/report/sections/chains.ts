@@ -72,7 +72,7 @@ export function chains(context: ReportContext): ChainsSection | null {
   return {
     kind: 'chains',
     heading: 'What led to what',
-    note: 'An unbroken line is a link that is confirmed, a dashed one a link that is suspected.',
+    note: `An unbroken line is a link that is confirmed, a dashed one a link that is suspected${stories.some(({ links }) => links.some(({ closesLoop }) => closesLoop)) ? '; a thin one closes the chain on itself' : ''}.`,
     columns: ['Link', 'How sure', 'What it rests on'],
     stories: stories.map((story) => ({
       told: tellStory(story),
