@@ -19,7 +19,7 @@ module.exports = {
       from: { path: '^shared-lib/' },
       to: {
         dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-optional', 'npm-peer'],
-        pathNot: 'node_modules/(zod|canonicalize|@dagrejs/dagre|d3-scale|d3-delaunay|@types/d3-[a-z]+)/',
+        pathNot: 'node_modules/(zod|canonicalize|@dagrejs/dagre|d3-scale|d3-delaunay|d3-contour|@types/d3-[a-z]+)/',
       },
     },
     {

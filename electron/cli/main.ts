@@ -8,6 +8,7 @@ import { addCheck } from './commands/check.ts';
 import { addChoices } from './commands/choices.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExtract } from './commands/extract.ts';
+import { addGrow } from './commands/grow.ts';
 import { addImport } from './commands/import.ts';
 import { addIssue, addVerify } from './commands/issue.ts';
 import { addList } from './commands/list.ts';
@@ -44,6 +45,7 @@ for (const add of [
   addRestore,
   addExtract,
   addTrace,
+  addGrow,
   addMeasure,
   addCard,
   addRegister,

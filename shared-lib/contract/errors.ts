@@ -67,6 +67,7 @@ export const errorCodes = [
   'calibration-straight-already', // a known length takes no perspective out: there is nothing to straighten
   'trace-too-short', // both clicks on one spot
   'mark-not-traced',
+  'nothing-to-grow', // no patch with a border round the spot
   'mark-not-calibrated', // no size but in pixels
   'mark-without-size', // details.measure
   'card-not-found', // details.name

@@ -22,7 +22,7 @@ export const TypedQuantity = z.strictObject({
 /** A quantity read off a photo: the recorder takes value and uncertainty from the mark, never from the window. */
 export const QuantityFromMark = z.strictObject({
   fromMark: z.string(),
-  measure: z.enum(['size', 'width', 'angle']).default('size'),
+  measure: z.enum(['size', 'width', 'angle', 'coverage']).default('size'),
 });
 
 const fields = FindingFields.omit({ quantities: true })

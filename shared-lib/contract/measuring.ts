@@ -46,5 +46,13 @@ export const measuringOperations = {
   'mark.trace': step<Mark>()(z.strictObject({ shotId: id, findingId: id.nullable().default(null), ...way })),
   /** The same trace led another way. */
   'mark.retrace': step<Mark>()(z.strictObject({ id, ...way })),
+  /** Finds the outline of a scuffed, scaled or pitted patch from a spot inside it, or a line run over it. */
+  'mark.grow': step<Mark>()(
+    z.strictObject({
+      shotId: id,
+      findingId: id.nullable().default(null),
+      points: z.array(ImagePoint).min(1).max(3000),
+    }),
+  ),
   'photo.straighten': query<StraightPicture>()(z.strictObject({ calibrationId: id })),
 };

@@ -26,8 +26,13 @@ const edgePx = 0.5;
 /** Seen whole, a photo is about this many screen pixels across, and a hand sets a point to one of them. No source. */
 const seenAcrossPx = 1000;
 
+const stretchCount = 8;
+
 /** How surely a mark's points were set, px of the photo. */
-export function pointUncertaintyPx({ origin }: Pick<Mark, 'origin'>, photo: Size): number {
+export function pointUncertaintyPx({ origin, points }: Pick<Mark, 'origin' | 'points'>, photo: Size): number {
+  // A grown border errs by stretches, not point by point; taken as this many of them. Common practice, no source.
+  if (origin.by === 'grown')
+    return Math.min(100, origin.reading.borderPx * Math.sqrt(Math.max(1, points.length / stretchCount)));
   const said =
     origin.by === 'hand' ? origin.pointPx : origin.by === 'traced' ? Number(origin.parameters.pointPx) : undefined;
   if (said !== undefined && said > 0) return Math.min(100, said);

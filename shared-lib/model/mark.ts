@@ -29,6 +29,17 @@ export const TraceReading = z.strictObject({
 });
 export type TraceReading = z.infer<typeof TraceReading>;
 
+/** What a grower read along an outline, beside its points. */
+export const GrowReading = z.strictObject({
+  /** Stretches, from point to point by index, where the border is hardly to be seen. */
+  unsure: z.array(z.tuple([z.int().nonnegative(), z.int().nonnegative()])).max(2500),
+  /** Why a person has to look; empty for a sure outline. */
+  doubts: z.array(z.string().max(60)).max(20),
+  /** How surely the border lies where it is drawn, px of the photo. */
+  borderPx: z.number().positive().max(100),
+});
+export type GrowReading = z.infer<typeof GrowReading>;
+
 export const MarkOrigin = z.discriminatedUnion('by', [
   z.strictObject({
     by: z.literal('hand'),
@@ -41,6 +52,13 @@ export const MarkOrigin = z.discriminatedUnion('by', [
     /** `points`: start, way points, end as they were set; `scribble`: a rough line; `pointPx`: of the ends. */
     parameters: z.record(z.string(), z.unknown()),
     reading: TraceReading.optional(),
+  }),
+  z.strictObject({
+    by: z.literal('grown'),
+    version: z.string(),
+    /** `points`: the spot inside, or a line over the patch. */
+    parameters: z.record(z.string(), z.unknown()),
+    reading: GrowReading,
   }),
   z.strictObject({ by: z.literal('carried'), fromMarkId: z.string() }),
   z.strictObject({ by: z.literal('imported'), from: z.string() }),

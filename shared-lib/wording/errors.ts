@@ -277,6 +277,10 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
     nothingChanged,
   ),
   'trace-too-short': fixed('Both ends lie on one spot, so there is nothing to follow.', nothingChanged),
+  'nothing-to-grow': fixed(
+    'Round this spot no patch stands out from its surroundings. Draw it by hand with Area, or run a line over more of it.',
+    nothingChanged,
+  ),
   'mark-not-traced': fixed('This mark was drawn by hand, so there is no trace to lead another way.', nothingChanged),
   'mark-not-calibrated': fixed(
     'This mark has no size but in pixels. Set the scale of the photo first.',

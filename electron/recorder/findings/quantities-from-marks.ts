@@ -1,11 +1,14 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
-import { keptCalibration } from '../../../shared-lib/measuring/calibrated-plane.ts';
+import { type KeptCalibration, keptCalibration } from '../../../shared-lib/measuring/calibrated-plane.ts';
+import { coverageOf, coverageWords } from '../../../shared-lib/measuring/coverage.ts';
 import { markSize } from '../../../shared-lib/measuring/mark-size.ts';
 import { sizeWords } from '../../../shared-lib/measuring/words.ts';
+import type { Mark } from '../../../shared-lib/model/mark.ts';
+import type { Shot } from '../../../shared-lib/model/shot.ts';
 import type { UnitSystem } from '../../../shared-lib/quantities/units.ts';
 import type { Context } from '../context.ts';
-import { calibrationById, markById } from '../marks/queries.ts';
+import { calibrationById, markById, marksOn } from '../marks/queries.ts';
 import { shotById } from '../photos/queries.ts';
 import { locationRows } from './queries.ts';
 
@@ -25,6 +28,7 @@ const readOff = ({ db }: Pick<Context, 'db'>, { fromMark, measure }: FromMark, u
   const calibration = mark.calibrationId === null ? null : (calibrationById(db, mark.calibrationId) ?? null);
   const place = mark.findingId === null ? undefined : locationRows(db, mark.findingId)[0]?.place;
   const kept = calibration && { id: calibration.id, ...keptCalibration(calibration) };
+  if (measure === 'coverage') return coverageRead({ db }, mark, shot, kept);
   const measured = markSize(mark, shot, kept, place);
   if (measured?.refused) throw new AppError(measured.refused.code, { ...measured.refused.details });
   if (!calibration) throw new AppError('mark-not-calibrated', {});
@@ -32,6 +36,14 @@ const readOff = ({ db }: Pick<Context, 'db'>, { fromMark, measure }: FromMark, u
   if (!measurement) throw new AppError('mark-without-size', { measure });
   const how = `photo ${shot.sequence}, ${calibration.plane}`.slice(0, 200);
   return { typed: sizeWords(measurement, units), origin: 'photo' as const, how };
+};
+
+/** Coverage needs no scale: a share of a zone is a share in pixels too, seen square on. */
+const coverageRead = ({ db }: Pick<Context, 'db'>, mark: Mark, shot: Shot, kept: KeptCalibration | null) => {
+  const coverage = coverageOf(mark, marksOn(db, mark.shotId), shot, kept);
+  if (!coverage) throw new AppError('mark-without-size', { measure: 'coverage' });
+  const how = `photo ${shot.sequence}, of the area drawn round it`;
+  return { typed: coverageWords(coverage), origin: 'photo' as const, how };
 };
 
 /** Quantities as they are typed, those named by a mark read off it first. */

@@ -42,10 +42,12 @@ export const aboutShot = (context: Context, writer: RecordWriter, shotId: string
 
 export const markRow = (writer: RecordWriter, id: string) => rowToMark(writer.row('mark', id) as never);
 
-/** A traced path that a hand has shifted is the tracer's no more. */
+/** A traced path or a grown outline that a hand has shifted is the program's no more. */
 const originAfter = (before: Mark, { origin, points }: { origin?: MarkOrigin | undefined; points?: unknown }) => {
   if (origin) return JSON.stringify(origin);
-  return points && before.origin.by === 'traced' ? JSON.stringify({ by: 'hand' } satisfies MarkOrigin) : undefined;
+  return points && (before.origin.by === 'traced' || before.origin.by === 'grown')
+    ? JSON.stringify({ by: 'hand' } satisfies MarkOrigin)
+    : undefined;
 };
 
 export const markHandlers: Handlers = {

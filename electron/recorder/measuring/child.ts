@@ -3,9 +3,11 @@ import sharp from 'sharp';
 import { findCard } from '../../../shared-lib/calibration/card/find-card.ts';
 import { suggestRegistration } from '../../../shared-lib/comparison/register.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { growArea } from '../../../shared-lib/growing/grow.ts';
 import { traceBox, traceLine } from '../../../shared-lib/tracing/trace.ts';
 import { RefusedPicture } from '../photos/decode/job.ts';
 import { refusedReading } from '../photos/refusals.ts';
+import { looksAt } from './colour-planes.ts';
 import {
   checkInside,
   type FromMeasuringChild,
@@ -66,10 +68,21 @@ const lookForCard = async ({ path }: Extract<MeasuringJob, { kind: 'find-card' }
   return { kind: 'find-card', card, photo, findingMs: performance.now() - began };
 };
 
+const grow = async ({ path, request }: Extract<MeasuringJob, { kind: 'grow' }>): Promise<MeasuringAnswer> => {
+  const picture = await readUprightPixels(path);
+  const photo = { width: picture.width, height: picture.height };
+  checkInside(request.points, photo);
+  const began = performance.now();
+  const grown = growArea(looksAt(picture), photo, request);
+  return { kind: 'grow', grown, photo, growingMs: performance.now() - began };
+};
+
 const perform = (job: MeasuringJob): Promise<MeasuringAnswer> => {
   switch (job.kind) {
     case 'trace':
       return trace(job);
+    case 'grow':
+      return grow(job);
     case 'register':
       return register(job);
     case 'straighten':

@@ -3,13 +3,16 @@ import type { CalibrationInput } from '../../../shared-lib/calibration/input.ts'
 import { mapPlane } from '../../../shared-lib/calibration/plane-mapping.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { calibratedPlane, keptCalibration } from '../../../shared-lib/measuring/calibrated-plane.ts';
+import { grownArea } from '../../../shared-lib/measuring/grown-mark.ts';
 import { straightView } from '../../../shared-lib/measuring/straight-view.ts';
 import { tracedPath } from '../../../shared-lib/measuring/traced-mark.ts';
+import type { Mark } from '../../../shared-lib/model/mark.ts';
 import type { Shot } from '../../../shared-lib/model/shot.ts';
 import type { TraceRequest } from '../../../shared-lib/tracing/trace.ts';
 import type { Context, Handlers } from '../context.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import { showFinding } from '../findings/show-finding.ts';
+import type { RecordWriter } from '../journal/record-writer.ts';
 import { aboutShot, checkPoints, markRow } from '../marks/handlers.ts';
 import { calibrationById, calibrationsOn, markById, marksOn } from '../marks/queries.ts';
 import { photosOf } from '../photos/photo-service.ts';
@@ -54,6 +57,31 @@ const requestOf = ({
   scribble?: TraceRequest['points'] | undefined;
 }) => (scribble === undefined ? { points } : { points, scribble });
 
+/** Writes what was found on the photo as a new mark. */
+const keepFound = (
+  context: Context,
+  writer: RecordWriter,
+  { shotId, findingId, shape, points, origin }: Pick<Mark, 'shotId' | 'findingId' | 'shape' | 'points' | 'origin'>,
+): Mark => {
+  checkPoints(shape, points, aboutShot(context, writer, shotId));
+  const id = context.newId();
+  writer.insert('mark', {
+    id,
+    shot_id: shotId,
+    finding_id: findingId,
+    shape,
+    points: JSON.stringify(points),
+    role: 'finding',
+    origin: JSON.stringify(origin),
+    calibration_id: planeFor(context, { shotId, findingId, role: 'finding' }),
+    tag_x: null,
+    tag_y: null,
+    note: '',
+  });
+  if (findingId !== null) showFinding(context, writer, findingId, { shotId });
+  return markRow(writer, id);
+};
+
 export const measuringHandlers: Handlers = {
   'calibration.add': {
     change: (context, writer, { shotId, reference, component }) => {
@@ -93,25 +121,9 @@ export const measuringHandlers: Handlers = {
     outside: async (context, { shotId, findingId, pointPx, ...way }) => {
       const shot = shotOrThrow(context, shotId);
       const { points, origin } = await traceOn(context, shot, requestOf(way), pointPx);
-      return context.mutate((writer) => {
-        checkPoints('path', points, aboutShot(context, writer, shotId));
-        const id = context.newId();
-        writer.insert('mark', {
-          id,
-          shot_id: shotId,
-          finding_id: findingId,
-          shape: 'path',
-          points: JSON.stringify(points),
-          role: 'finding',
-          origin: JSON.stringify(origin),
-          calibration_id: planeFor(context, { shotId, findingId, role: 'finding' }),
-          tag_x: null,
-          tag_y: null,
-          note: '',
-        });
-        if (findingId !== null) showFinding(context, writer, findingId, { shotId });
-        return markRow(writer, id);
-      });
+      return context.mutate((writer) =>
+        keepFound(context, writer, { shotId, findingId, shape: 'path', points, origin }),
+      );
     },
   },
   'mark.retrace': {
@@ -127,6 +139,17 @@ export const measuringHandlers: Handlers = {
         writer.update('mark', id, { points: JSON.stringify(points), origin: JSON.stringify(origin) });
         return markRow(writer, id);
       });
+    },
+  },
+  'mark.grow': {
+    outside: async (context, { shotId, findingId, points: seeds }) => {
+      const shot = shotOrThrow(context, shotId);
+      const path = photosOf(context).store.originalPath(shot.digest);
+      const { grown } = await measurerOf(context).run({ kind: 'grow', path, request: { points: seeds } });
+      const { points, origin } = grownArea(grown, seeds);
+      return context.mutate((writer) =>
+        keepFound(context, writer, { shotId, findingId, shape: 'area', points, origin }),
+      );
     },
   },
   'photo.straighten': {

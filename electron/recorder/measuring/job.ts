@@ -3,11 +3,14 @@ import type { Homography } from '../../../shared-lib/calibration/homography.ts';
 import type { SuggestedRegistration } from '../../../shared-lib/comparison/register.ts';
 import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
 import type { XY } from '../../../shared-lib/geometry/spaces.ts';
+import type { Grown, GrowRequest } from '../../../shared-lib/growing/grow.ts';
 import type { Trace, TraceRequest } from '../../../shared-lib/tracing/trace.ts';
 
 /** What the recorder asks of a measuring child. */
 export type MeasuringJob =
   | { readonly kind: 'trace'; readonly path: string; readonly request: TraceRequest }
+  /** The patch round a spot. */
+  | { readonly kind: 'grow'; readonly path: string; readonly request: GrowRequest }
   /** How the photo `path` lies under the photo `laterPath`. */
   | { readonly kind: 'register'; readonly path: string; readonly laterPath: string }
   | { readonly kind: 'find-card'; readonly path: string }
@@ -29,6 +32,15 @@ export interface TraceAnswer {
   readonly tracingMs: number;
 }
 
+export interface GrowAnswer {
+  readonly kind: 'grow';
+  /** Null where nothing stands out. */
+  readonly grown: Grown | null;
+  readonly photo: { readonly width: number; readonly height: number };
+  /** Time for the growing alone, without opening the photo. */
+  readonly growingMs: number;
+}
+
 export interface RegisterAnswer {
   readonly kind: 'register';
   readonly suggestion: SuggestedRegistration;
@@ -46,7 +58,7 @@ export interface FindCardAnswer {
   readonly findingMs: number;
 }
 
-export type MeasuringAnswer = TraceAnswer | RegisterAnswer | StraightenAnswer | FindCardAnswer;
+export type MeasuringAnswer = TraceAnswer | GrowAnswer | RegisterAnswer | StraightenAnswer | FindCardAnswer;
 export type FromMeasuringChild =
   | { readonly ok: true; readonly answer: MeasuringAnswer }
   | { readonly ok: false; readonly error: WireError }

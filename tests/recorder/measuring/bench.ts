@@ -7,6 +7,7 @@ type Three = readonly [number, number, number];
 type Two = readonly [number, number];
 interface Truth {
   readonly features: Readonly<Record<string, { readonly mm: Three; readonly px: Two }>>;
+  readonly areas?: Readonly<Record<string, { readonly px: readonly Two[] }>>;
   readonly cracks: Readonly<Record<string, { readonly lengthMm: number; readonly px: readonly Two[] }>>;
 }
 

@@ -1,0 +1,11 @@
+import type { GrowDoubt } from './grow.ts';
+
+const words: Readonly<Record<GrowDoubt, string>> = {
+  'border-faint': 'the border is hardly to be seen for a stretch',
+  'reaches-edge': 'the patch goes on beyond the photo',
+  'no-patch': 'hardly any border is to be seen at all',
+};
+
+export function growDoubtText(doubt: GrowDoubt): string {
+  return words[doubt];
+}

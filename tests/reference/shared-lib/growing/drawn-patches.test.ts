@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { distanceToChain, polygonArea } from '../../../../shared-lib/geometry/plane.ts';
+import type { XY } from '../../../../shared-lib/geometry/spaces.ts';
+import { type Grown, growArea } from '../../../../shared-lib/growing/grow.ts';
+import { cvReady } from '../calibration/opencv.ts';
+import { type DrawnPatch, drawPatch, lookAt, type PatchKind } from './drawn-patch.ts';
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+const apartPx = (truth: readonly XY[], outline: readonly XY[]): number =>
+  (mean(truth.map((point) => distanceToChain(point, outline, true))) +
+    mean(outline.map((point) => distanceToChain(point, truth, true)))) /
+  2;
+
+const grownIn = (patch: DrawnPatch): Grown | null =>
+  growArea(lookAt(patch), patch.size, { points: [{ x: patch.middle.x + 8, y: patch.middle.y - 6 }] });
+
+/** Mean distance of the border, px, and share of the area, that each kind is held to. Between pits it is an opinion. */
+const bounds: readonly (readonly [PatchKind, number, number, number])[] = [
+  ['rusty', 1, 0.4, 0.02],
+  ['rusty', 0.25, 0.4, 0.02],
+  ['scaled', 1, 0.4, 0.02],
+  ['scaled', 0.25, 0.7, 0.03],
+  ['scuffed', 1, 2, 0.07],
+  ['scuffed', 0.5, 2.5, 0.09],
+  ['pitted', 1, 8, 0.35],
+];
+
+describe('drawn patches, whose outline is exact', () => {
+  test.each(bounds)(
+    'a %s patch of strength %d is found to %d px and a share of %d of its area',
+    (kind, strength, mostPx, mostShare) => {
+      for (const [seed, radius] of [
+        [1, 40],
+        [2, 90],
+      ] as const) {
+        const patch = drawPatch(kind, seed, radius, strength);
+        const grown = grownIn(patch);
+        const outline = grown?.outline ?? [];
+        expect(apartPx(patch.truth, outline), `seed ${seed}`).toBeLessThan(mostPx);
+        const area = polygonArea(patch.truth);
+        expect(Math.abs((grown?.areaPx2 ?? 0) - area) / area, `seed ${seed}`).toBeLessThan(mostShare);
+      }
+    },
+    60_000,
+  );
+
+  test('on a bare surface nothing is found, or it is doubted', () => {
+    for (const seed of [1, 2, 3, 4]) {
+      const grown = grownIn(drawPatch('scuffed', seed, 60, 0));
+      expect(grown === null || grown.unsure, `seed ${seed}`).toBe(true);
+    }
+  }, 60_000);
+
+  test('a patch that fades out on one side has a faint border there, and a sure one on the other', () => {
+    const patch = drawPatch('scaled', 3, 80, 1);
+    const bare = drawPatch('scaled', 3, 80, 0);
+    const { width } = patch.size;
+    const fading = (k: 0 | 1 | 2) =>
+      patch.rgb[k].map((value, at) => {
+        const kept = Math.min(1, Math.max(0, (patch.middle.x + 50 - (at % width)) / 90));
+        return kept * value + (1 - kept) * (bare.rgb[k][at] ?? 0);
+      });
+    const faded: DrawnPatch = { ...patch, rgb: [fading(0), fading(1), fading(2)] };
+    const grown = growArea(lookAt(faded), faded.size, { points: [{ x: patch.middle.x - 30, y: patch.middle.y }] });
+    expect(grown?.doubts).toContain('border-faint');
+    const faint = (grown?.faint ?? []).flatMap(([from, to]) =>
+      (grown?.outline ?? []).filter((_, at) => (from <= to ? at >= from && at <= to : at >= from || at <= to)),
+    );
+    expect(mean(faint.map(({ x }) => x))).toBeGreaterThan(patch.middle.x);
+  }, 60_000);
+});
+
+test('a patch of scale has the area that Otsu threshold and contour give (OpenCV)', async () => {
+  const { cv } = await cvReady();
+  for (const seed of [5, 6]) {
+    const patch = drawPatch('rusty', seed, 80, 1);
+    const { width, height } = patch.size;
+    const [red, , blue] = patch.rgb;
+    // Red less blue tells rust from metal by itself.
+    const picture = cv.matFromArray(
+      height,
+      width,
+      cv.CV_8UC1,
+      Array.from(red, (value, at) => Math.min(255, Math.max(0, Math.round(2 * (value - (blue[at] ?? 0)) + 40)))),
+    );
+    const soft = new cv.Mat();
+    const binary = new cv.Mat();
+    const chains = new cv.MatVector();
+    const tree = new cv.Mat();
+    cv.GaussianBlur(picture, soft, new cv.Size(0, 0), 1.5);
+    cv.threshold(soft, binary, 0, 255, cv.THRESH_BINARY + cv.THRESH_OTSU);
+    cv.findContours(binary, chains, tree, cv.RETR_EXTERNAL, cv.CHAIN_APPROX_NONE);
+    let largest = 0;
+    let around = 0;
+    const count = Number(chains.size());
+    for (let i = 0; i < count; i += 1) {
+      const area = cv.contourArea(chains.get(i));
+      if (area > largest) [largest, around] = [area, cv.arcLength(chains.get(i), true)];
+    }
+    for (const mat of [picture, soft, binary, chains, tree]) mat.delete();
+    // Its contour runs through the middles of the border's pixels, half a pixel inside the border.
+    const theirs = largest + around / 2;
+    const ours = grownIn(patch)?.areaPx2 ?? 0;
+    expect(Math.abs(ours / theirs - 1), `seed ${seed}`).toBeLessThan(0.015);
+  }
+}, 60_000);
