@@ -66,7 +66,7 @@ export function labelsOfDraft({ way, points }: ScaleDraft, residualsPx: readonly
   return points[way].map(({ at }, index) => {
     const off = residualsPx[index];
     const isTold = off !== undefined && !(way === 'known-points' && residualsPx.length === 4);
-    return { id: `label ${index}`, at, text: isTold ? `${index + 1}   ${off.toFixed(1)} px off` : `${index + 1}` };
+    return { id: `label ${index}`, at, text: isTold ? `${index + 1}: ${off.toFixed(1)} px` : `${index + 1}` };
   });
 }
 

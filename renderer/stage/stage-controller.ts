@@ -9,24 +9,20 @@ import {
   toScreen,
   type View,
 } from '../../shared-lib/geometry/viewport.ts';
-import type { ImagePoint, Mark } from '../../shared-lib/model/mark.ts';
+import type { ImagePoint } from '../../shared-lib/model/mark.ts';
 import type { Look } from './look.ts';
+import { MarksPicture } from './marks-picture.ts';
 import { type NavigationEvent, type NavigationState, navigate, still } from './navigation/machine.ts';
 import { tagBoxesOnPhoto } from './overlay/tag-place-now.ts';
-import { draftOfChange, withPending } from './pending.ts';
+import { withPending } from './pending.ts';
+import { PendingChange, spokenOf } from './pending-change.ts';
 import type { PhotoPieces } from './photo/photo-pieces.ts';
 import { type StageScene, type StageSnapshot, sameLabels, sameMarks, sameTags } from './stage-scene.ts';
-import { StillPictureMaker, stillServes } from './still/still-picture-maker.ts';
 import { toolNamed } from './tools/index.ts';
 import type { Effect, MarkChange, PointerKind, Session, StageEvent, ToolView } from './tools/machine.ts';
-import { stageWords } from './words.ts';
 
 /** After this long without a further step a movement counts as ended, and everything is drawn sharp. */
 const restAfterMs = 130;
-/** For this long marks may be missing at the rim, or their lines be too fat or thin, while the photo keeps moving. */
-const lackingAtMostMs = 350;
-/** A commit that never comes back as a mark is not shown for longer than this. */
-const pendingAtMostMs = 4000;
 const crossHairMarginPx = 70;
 /** Standard uncertainty of a point set by hand, in screen pixels; never finer than a pixel of the photo. Common practice, no source. */
 const handPx = 1;
@@ -40,13 +36,13 @@ export class StageController {
   private navigation: NavigationState = still;
   private pointer: { at: ScreenPoint; by: PointerKind; isDown: boolean } | null = null;
   private isLoupeHeld = false;
-  private pendingMarks: readonly Mark[] | null = null;
   private restTimer: ReturnType<typeof setTimeout> | undefined;
-  private pendingTimer: ReturnType<typeof setTimeout> | undefined;
   private isFitted = true;
   private toldView: View | null = null;
-  private lackingSinceMs: number | null = null;
-  private readonly maker = new StillPictureMaker(() => this.set({ picture: this.maker.picture, isDrawn: true }));
+  private readonly marksPicture = new MarksPicture((part) => this.set(part));
+  private readonly pending = new PendingChange((pending) => {
+    if (pending !== this.snapshot.pending) this.set({ pending });
+  });
   private readonly listeners = new Set<() => void>();
 
   constructor(scene: StageScene) {
@@ -84,7 +80,7 @@ export class StageController {
     this.scene = scene;
     if (scene.tool !== before.tool) this.startTool();
     this.setLabels(scene);
-    if (this.pendingMarks && !sameMarks(scene.marks, this.pendingMarks)) this.dropPending();
+    this.pending.hear(scene.marks);
     if (!sameMarks(scene.marks, before.marks) || !sameTags(scene.tags, before.tags) || scene.picked !== before.picked) {
       this.redrawMarks();
       this.refreshDraft();
@@ -125,7 +121,7 @@ export class StageController {
     this.pieces = pieces;
     this.pointer = null;
     this.isLoupeHeld = false;
-    this.dropPending();
+    this.pending.drop();
     this.navigation = still;
     this.set({ crossHair: null, spoken: '', labels: scene.labels ?? [] });
     this.startTool();
@@ -147,8 +143,8 @@ export class StageController {
 
   close(): void {
     clearTimeout(this.restTimer);
-    clearTimeout(this.pendingTimer);
-    this.maker.close();
+    this.pending.close();
+    this.marksPicture.close();
   }
 
   get toolView(): ToolView {
@@ -281,24 +277,11 @@ export class StageController {
     }
   }
 
-  /** The change stays in sight until it comes back as a mark, so that nothing flickers. */
   private commit(change: MarkChange): void {
-    clearTimeout(this.pendingTimer);
-    if (change.type !== 'remove') {
-      const shown = draftOfChange(change, this.toolView.marks);
-      this.pendingMarks = this.scene.marks;
-      this.set({ pending: shown });
-      this.pendingTimer = setTimeout(() => this.dropPending(), pendingAtMostMs);
-    }
+    this.pending.begin(change, this.scene.marks, this.toolView.marks);
     this.set({ spoken: spokenOf(change) });
     const pointPx = Math.max(1, handPx / this.snapshot.view.scale);
-    Promise.resolve(this.scene.onCommit(change, pointPx)).catch(() => this.dropPending());
-  }
-
-  private dropPending(): void {
-    clearTimeout(this.pendingTimer);
-    this.pendingMarks = null;
-    if (this.snapshot.pending) this.set({ pending: null });
+    Promise.resolve(this.scene.onCommit(change, pointPx)).catch(() => this.pending.drop());
   }
 
   private refreshDraft(): void {
@@ -316,25 +299,13 @@ export class StageController {
     if (sameView(view, this.snapshot.view)) return;
     this.isFitted = sameView(view, fitView(photo, this.snapshot.size));
     this.set({ view, isMoving: true });
-    this.redrawInLongMovement(view);
+    this.marksPicture.follow(this.scene, this.snapshot);
     clearTimeout(this.restTimer);
     this.restTimer = setTimeout(() => this.rest(), restAfterMs);
   }
 
-  /** A short movement is over before a new picture of the marks would be ready, so only a long one gets one on its way. */
-  private redrawInLongMovement(view: View): void {
-    const picture = this.maker.picture;
-    if (!picture || stillServes(picture, view)) {
-      this.lackingSinceMs = null;
-      return;
-    }
-    const nowMs = performance.now();
-    this.lackingSinceMs ??= nowMs;
-    if (nowMs - this.lackingSinceMs > lackingAtMostMs && !this.maker.isWorking) this.redrawMarks();
-  }
-
   private rest(): void {
-    this.lackingSinceMs = null;
+    this.marksPicture.rest();
     this.set({ isMoving: false });
     this.redrawMarks();
     this.wantPixels();
@@ -349,30 +320,11 @@ export class StageController {
   }
 
   private redrawMarks(): void {
-    const { look, view, size, isMoving } = this.snapshot;
-    if (!look || size.width < 2) return;
-    const { marks, tags, picked } = this.scene;
-    const tagOf = (mark: Mark) => (mark.findingId === null ? null : (tags.get(mark.findingId) ?? null));
-    this.set({ isDrawn: false });
-    this.maker.make({ marks, tagOf, picked, view, stage: size, look, pixelRatio: window.devicePixelRatio }, isMoving);
+    this.marksPicture.draw(this.scene, this.snapshot);
   }
 
   private set(part: Partial<StageSnapshot>): void {
     this.snapshot = { ...this.snapshot, ...part };
     for (const listener of this.listeners) listener();
-  }
-}
-
-function spokenOf(change: MarkChange): string {
-  switch (change.type) {
-    case 'add':
-      return stageWords.added(change.shape);
-    case 'change':
-      return stageWords.changed;
-    case 'remove':
-      return stageWords.removed;
-    case 'trace':
-    case 'retrace':
-      return stageWords.traced;
   }
 }

@@ -5,6 +5,8 @@ import type { XY } from './spaces.ts';
 const cornerStep = Math.PI / 6;
 /** A corner that turns less than this gets one mitred point instead of an arc. */
 const mitredBelow = Math.PI / 4;
+/** Cosine of half the turn below which an inner corner has no point: its mitre would reach beyond this many offsets. */
+const sharpestHalf = 1 / 3;
 /** Points that come nearer to the line than this share of the offset belong to a loop and are left out. */
 const nearestShare = 0.98;
 
@@ -59,8 +61,8 @@ function* corners(before: XY, corner: XY, after: XY, offset: number): Generator<
   const isOuter = turn * offset > 0;
   if (!isOuter || Math.abs(turn) < mitredBelow) {
     const half = Math.cos(turn / 2);
-    // A full reversal on the inner side has no parallel; the loop filter takes what is left.
-    if (Math.abs(half) < 1e-6) return;
+    // Near a reversal the inner side has no parallel: its mitre would shoot far off. The loop filter takes what is left.
+    if (half < sharpestHalf) return;
     yield moved(corner, turned(arriving, turn / 2), offset / half);
     return;
   }
