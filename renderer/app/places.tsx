@@ -19,19 +19,19 @@ export function fetchPlaces(): void {
   }
 }
 
-/** Draws the place where the window stands. */
+/** Draws the place where the window stands. Each has a key: without one React takes one place's component for the next. */
 export function PlaceView({ place }: { readonly place: Place }) {
   switch (place.name) {
     case 'floor':
       return <FloorPlace />;
     case 'take-in':
-      return <LaterPlace of={takeIn} with={{}} />;
+      return <LaterPlace key="take-in" of={takeIn} with={{}} />;
     case 'machine':
       return <LaterPlace key={place.machineId} of={machine} with={{ machineId: place.machineId }} />;
     case 'visit':
       return (
         <>
-          <LaterPlace of={visitHeader} with={{ place }} />
+          <LaterPlace key="header" of={visitHeader} with={{ place }} />
           <LaterPlace
             key={place.visitId}
             of={visit}
@@ -48,6 +48,6 @@ export function PlaceView({ place }: { readonly place: Place }) {
         </>
       );
     case 'setup':
-      return <LaterPlace of={setup} with={{}} />;
+      return <LaterPlace key="setup" of={setup} with={{}} />;
   }
 }
