@@ -85,6 +85,7 @@ export function ChoiceTable({ record, choices: { choices, decisions, money } }: 
                   <DispositionCell
                     label={`“${choice.name}”: finding ${number}`}
                     disposition={choice.dispositions.find((each) => each.findingId === findingId)}
+                    isSaid={!choice.unspoken.includes(findingId)}
                     isDecided={decided.has(choice.id)}
                     onChoose={(is) => dispose.run({ id: choice.id, findingId, is })}
                     onJudge={() => setAnew({ choiceId: choice.id, findingId })}
@@ -189,12 +190,14 @@ function Worst({ choice: { left } }: { readonly choice: ChoiceView }) {
 interface DispositionCellProps {
   readonly label: string;
   readonly disposition: ChoiceDisposition | undefined;
+  /** Nobody has spoken of it in this choice: it counts as left. */
+  readonly isSaid: boolean;
   readonly isDecided: boolean;
   readonly onChoose: (is: DispositionIs) => void;
   readonly onJudge: () => void;
 }
 
-function DispositionCell({ label, disposition, isDecided, onChoose, onJudge }: DispositionCellProps) {
+function DispositionCell({ label, disposition, isSaid, isDecided, onChoose, onJudge }: DispositionCellProps) {
   const { is = 'left', after = null, why = '' } = disposition ?? {};
   const anew = after === null ? null : `judged anew${why === '' ? '' : `: ${why}`}`;
   if (isDecided)
@@ -206,7 +209,7 @@ function DispositionCell({ label, disposition, isDecided, onChoose, onJudge }: D
     );
   return (
     <>
-      <DispositionSelect label={label} is={is} onChoose={onChoose} />
+      <DispositionSelect label={label} is={isSaid ? is : null} onChoose={onChoose} />
       {judgeable.has(is) && (
         <>
           {anew !== null && <span className={styles.anew}>{anew}</span>}
@@ -219,26 +222,26 @@ function DispositionCell({ label, disposition, isDecided, onChoose, onJudge }: D
   );
 }
 
-function DispositionSelect({
-  label,
-  is,
-  onChoose,
-}: {
-  label: string;
-  is: DispositionIs;
-  onChoose: (is: DispositionIs) => void;
-}) {
+interface DispositionSelectProps {
+  readonly label: string;
+  /** Null while nobody has said. */
+  readonly is: DispositionIs | null;
+  readonly onChoose: (is: DispositionIs) => void;
+}
+
+function DispositionSelect({ label, is, onChoose }: DispositionSelectProps) {
   return (
     <select
       className={styles.select}
       data-stays={is !== 'fixed' || undefined}
       aria-label={label}
-      value={is}
+      value={is ?? ''}
       onChange={(event) => {
         const chosen = dispositionKinds.find((kind) => kind === event.target.value);
         if (chosen !== undefined) onChoose(chosen);
       }}
     >
+      {is === null && <option value="">not said, so left</option>}
       {dispositionKinds.map((kind) => (
         <option key={kind} value={kind}>
           {dispositionWords[kind]}

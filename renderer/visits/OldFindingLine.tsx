@@ -59,7 +59,7 @@ export function OldFindingLine({ old, visitId, repeat, onFinding }: OldFindingLi
         )}
         {sizes.map(({ what, was, now, change, state }) => (
           <p key={what} className="num">
-            {what}: {was} then, {now} now.{' '}
+            {what}: {was} then, {now} now:{' '}
             <span data-worse={state === 'worse' || undefined} className={styles.change}>
               {change}
             </span>

@@ -1,3 +1,4 @@
+import { openDecisions } from '../../choices/open-decisions.ts';
 import { decisionWords } from '../../choices/words.ts';
 import type { OldFinding, RepeatFailure } from '../../contract/returning.ts';
 import { showValue } from '../../quantities/show-quantity.ts';
@@ -36,6 +37,13 @@ function failedWords({ answer, takenUpAs }: OldFinding, repeats: readonly Repeat
   return [asSentence(`a cause was left then: ${listed(repeat.rootsLeft.map(asPart))}`)];
 }
 
+/** Decided anew, by itself or with the choice that was taken. */
+function isDecided(findingId: string | null, { record }: ReportContext): boolean {
+  const { choices } = record;
+  if (findingId === null || choices === undefined || choices.decisions.length === 0) return false;
+  return openDecisions(choices, [findingId]).length === 0;
+}
+
 function nowWords(old: OldFinding, context: ReportContext): string[] {
   const { answer, takenUpAs } = old;
   const entry = context.ranked.find(({ finding }) => finding.id === takenUpAs);
@@ -54,7 +62,8 @@ function nowWords(old: OldFinding, context: ReportContext): string[] {
     carried.rankBefore === carried.rankNow
       ? ''
       : `It stood at place ${carried.rankBefore} then and stands at place ${carried.rankNow} now.`;
-  const anew = carried?.newDecision ? 'What was told has changed: it needs a new decision.' : '';
+  const anew =
+    carried?.newDecision && !isDecided(takenUpAs, context) ? 'What was told has changed: it needs a new decision.' : '';
   return [
     asSentence(said),
     ...failedWords(old, context.record.before?.repeats ?? []),

@@ -45,6 +45,14 @@ export class Sheet extends Place {
     await this.page.keyboard.press('Enter');
   }
 
+  /** Somewhere else than the sheet supposes. */
+  async changePlace(words: string): Promise<void> {
+    await this.element.getByRole('button', { name: 'Change where' }).click();
+    await this.element.getByRole('textbox', { name: 'Where is it?' }).fill(words);
+    await this.element.getByRole('region', { name: 'Where' }).getByRole('listitem').first().getByRole('button').click();
+    await this.element.locator('[data-row]').first().locator('input, textarea').first().focus();
+  }
+
   /**
    * Types the fields from the first to the last: Enter goes on, a field without a value is passed over.
    *

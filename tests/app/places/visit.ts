@@ -40,6 +40,52 @@ export class Visit extends Place {
     return new FindingCard(this.program, number);
   }
 
+  /** The card that has opened by itself. */
+  async card(number: number): Promise<FindingCard> {
+    const card = new FindingCard(this.program, number);
+    await card.element.waitFor();
+    return card;
+  }
+
+  /** A new finding from the page; its card is open. */
+  async writeFinding(number: number): Promise<FindingCard> {
+    await this.toPage();
+    await this.standing.getByRole('button', { name: 'Write a finding' }).click();
+    return this.card(number);
+  }
+
+  /** Issues the report into a file; the words beside the button say that it was written. */
+  async issueReport(path: string): Promise<void> {
+    await this.#turnTo('Report');
+    await this.program.saveAs(path);
+    const issued = this.page.getByRole('region', { name: 'Issued' });
+    const before = await issued.locator('strong').count();
+    await issued.getByRole('button', { name: /^Issue/ }).click();
+    await expect(issued.locator('strong')).toHaveCount(before + 1, { timeout: 30_000 });
+  }
+
+  /** Drops a file of the disk on the report's page, and returns what is said of it. */
+  async verifyByDropping(path: string): Promise<Locator> {
+    await this.#turnTo('Report');
+    // A file that came through a real file field has a place on the disk, as a dropped one has; a made-up one has none.
+    await this.page.evaluate(() => {
+      const field = document.createElement('input');
+      field.type = 'file';
+      field.dataset.dropped = '';
+      document.body.append(field);
+    });
+    const field = this.page.locator('input[data-dropped]');
+    await field.setInputFiles(path);
+    await field.evaluate((element) => {
+      const data = new DataTransfer();
+      for (const file of (element as HTMLInputElement).files ?? []) data.items.add(file);
+      element.remove();
+      for (const kind of ['dragenter', 'dragover', 'drop'])
+        window.dispatchEvent(new DragEvent(kind, { dataTransfer: data, cancelable: true }));
+    });
+    return this.page.getByRole('region', { name: 'Check a report' }).getByRole('status');
+  }
+
   async printReport(path: string): Promise<void> {
     await this.#turnTo('Report');
     await this.program.saveAs(path);
