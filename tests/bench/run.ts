@@ -20,6 +20,7 @@ const benches: readonly Bench[] = [
   { name: 'tracing', script: 'tracing/evaluate.ts' },
   { name: 'card', script: 'card/run.ts' },
   { name: 'typesetting', script: 'typesetting/run.ts' },
+  { name: 'report', script: 'report/run.ts' },
   { name: 'start', script: 'start/opening.mjs', display: true },
   { name: 'stage', script: 'stage/run.ts', display: true },
 ];

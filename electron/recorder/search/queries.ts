@@ -57,20 +57,42 @@ export interface Hit {
   readonly words: string;
 }
 
-/** Words that stand in very many documents are ranked among the newest of them only: a mechanic wants the first fifty. */
+/**
+ * Words that stand in more documents than this are not ranked: that would read through all of them for a fine difference
+ * among the first fifty. Of the newest, machines come before their visits, and those before findings.
+ */
 const mostRanked = 500;
 
 /** Documents that hold all the words, the last one as a beginning; best first. */
-export const hitsOfWords = (db: ReadableDb, match: string, most: number): Hit[] =>
-  db.all(
+export const hitsOfWords = (db: ReadableDb, match: string, most: number): Hit[] => {
+  const newest = db.all<{ rowid: number }>(
+    compiled(sql`
+      SELECT rowid FROM search_words WHERE search_words MATCH ${match} ORDER BY rowid DESC LIMIT ${mostRanked}`) as never,
+  );
+  if (newest.length < mostRanked) {
+    return db.all(
+      compiled(sql`
+        SELECT d.kind, d.machine_id, d.visit_id, d.finding_id, w.words
+        FROM (SELECT rowid, rank FROM search_words WHERE search_words MATCH ${match} ORDER BY rank LIMIT ${most}) AS found
+        JOIN search_document AS d ON d.rowid = found.rowid
+        JOIN search_words AS w ON w.rowid = found.rowid
+        ORDER BY found.rank`) as never,
+    );
+  }
+  const rowids = JSON.stringify(newest.map(({ rowid }) => rowid));
+  return db.all(
     compiled(sql`
       SELECT d.kind, d.machine_id, d.visit_id, d.finding_id, w.words
-      FROM (SELECT rowid, rank FROM search_words WHERE search_words MATCH ${match} ORDER BY rowid DESC LIMIT ${mostRanked}) AS found
-      JOIN search_document AS d ON d.rowid = found.rowid
-      JOIN search_words AS w ON w.rowid = found.rowid
-      ORDER BY found.rank
-      LIMIT ${most}`) as never,
+      FROM (
+        SELECT document.rowid, kind, machine_id, visit_id, finding_id
+        FROM json_each(${rowids}) AS found
+        JOIN search_document AS document ON document.rowid = found.value
+        ORDER BY CASE kind WHEN 'machine' THEN 0 WHEN 'visit' THEN 1 ELSE 2 END, document.rowid DESC
+        LIMIT ${most}
+      ) AS d
+      JOIN search_words AS w ON w.rowid = d.rowid`) as never,
   );
+};
 
 /** Machines whose serial holds the fragment, three letters or more. */
 export const hitsOfSerial = (db: ReadableDb, fragment: string, most: number): Hit[] =>

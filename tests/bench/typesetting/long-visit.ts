@@ -37,12 +37,17 @@ const photo = async (path: string, seed: number): Promise<void> => {
   writeFileSync(path, jpeg);
 };
 
-/** A visit whose report is long: every finding has its own photo with a mark. */
-export const makeLongVisit = async (child: RecorderChild, folder: string, findings: number): Promise<string> => {
+/** A visit whose report is long: every finding has photos of its own, the first with a mark. */
+export const makeLongVisit = async (
+  child: RecorderChild,
+  folder: string,
+  findings: number,
+  photosEach = 1,
+): Promise<string> => {
   const page = await child.call('machine.add', { plate: { kind: 'crane', serial: 'BN LONG' }, layout });
   const { visit } = await child.call('visit.open', { machineId: page.machine.id, date: '2026-05-11' });
   const tokens: string[] = [];
-  for (let number = 0; number < findings; number += 1) {
+  for (let number = 0; number < findings * photosEach; number += 1) {
     const path = join(folder, `${number}.jpg`);
     await photo(path, number);
     child.send({ kind: 'offer', offer: { token: `photo ${number}`, path, for: 'read' } });
@@ -51,7 +56,9 @@ export const makeLongVisit = async (child: RecorderChild, folder: string, findin
   await child.call('shot.take', { visitId: visit.id, tokens });
   await child.event((event) => event.event === 'import' && event.ended !== 'no');
   const { shots } = await child.call('visit.get', { id: visit.id });
-  for (const [index, shot] of shots.entries()) {
+  for (let index = 0; index < findings; index += 1) {
+    const [shot, ...others] = shots.slice(index * photosEach, (index + 1) * photosEach);
+    if (shot === undefined) throw new Error('a photo was not taken in');
     const mark = await child.call('mark.add', {
       shotId: shot.id,
       shape: 'line',
@@ -60,7 +67,7 @@ export const makeLongVisit = async (child: RecorderChild, folder: string, findin
         { x: 900, y: 640 },
       ],
     });
-    await child.call('finding.add', {
+    const finding = await child.call('finding.add', {
       visitId: visit.id,
       kind: 'condition',
       defect: 'crack',
@@ -74,6 +81,7 @@ export const makeLongVisit = async (child: RecorderChild, folder: string, findin
       safety: 'none',
       markId: mark.id,
     });
+    for (const other of others) await child.call('finding.showBy', { findingId: finding.id, shotId: other.id });
   }
   return visit.id;
 };
