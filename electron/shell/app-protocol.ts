@@ -1,6 +1,7 @@
+import { readFile } from 'node:fs/promises';
 import { extname, join, normalize, sep } from 'node:path';
 import { protocol } from 'electron';
-import { fileResponse, notFound } from './file-response.ts';
+import { notFound } from './file-response.ts';
 import { appOrigin } from './schemes.ts';
 
 const mediaTypes: Readonly<Record<string, string>> = {
@@ -37,10 +38,16 @@ export function setupAppProtocol(folder: string): void {
     const path = request.method === 'GET' ? fileFor(folder, request.url) : null;
     const mediaType = path === null ? undefined : mediaTypes[extname(path)];
     if (path === null || mediaType === undefined) return notFound();
-    return fileResponse(path, null, {
-      'content-type': mediaType,
-      'content-security-policy': contentSecurityPolicy,
-      'x-content-type-options': 'nosniff',
+    // Whole at once: they are small, and the first screen waits for each of them.
+    const bytes = await readFile(path).catch(() => null);
+    if (bytes === null) return notFound();
+    return new Response(bytes, {
+      headers: {
+        'content-type': mediaType,
+        'content-length': String(bytes.byteLength),
+        'content-security-policy': contentSecurityPolicy,
+        'x-content-type-options': 'nosniff',
+      },
     });
   });
 }

@@ -29,6 +29,11 @@ export function createQueryClient(): QueryClient {
   });
 }
 
+/** Asks before anybody looks, so that the answer is there, or on its way, when a place asks the same. */
+export function askAhead<N extends OperationName>(client: QueryClient, name: N, input: InputOf<N>): void {
+  void client.prefetchQuery({ queryKey: [name, input], queryFn: () => call(name, input) });
+}
+
 interface AskOptions {
   /** Asked only once this is true. */
   readonly when?: boolean | undefined;

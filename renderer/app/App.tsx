@@ -2,7 +2,8 @@ import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { wordsOf } from '../api/client.ts';
 import { listen } from '../api/listen.ts';
-import { createQueryClient, useAnswer } from '../api/queries.ts';
+import { askAhead, createQueryClient, useAnswer } from '../api/queries.ts';
+import { machinesAtFirst } from '../machines/floor-at-first.ts';
 import { Button } from '../ui/Button.tsx';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
 import { Waiting } from '../ui/Waiting.tsx';
@@ -17,9 +18,17 @@ import { fetchPlaces, PlaceView } from './places.tsx';
 import { WindowCommands } from './WindowCommands.tsx';
 import { WindowPanels } from './WindowPanels.tsx';
 
+/** The floor is asked for together with the shop: the first screen shows both. */
+function firstAnswers() {
+  const client = createQueryClient();
+  askAhead(client, 'app.state', {});
+  askAhead(client, 'machine.floor', { most: machinesAtFirst });
+  return client;
+}
+
 /** The whole window: one shop, one place at a time. */
 export function App() {
-  const [client] = useState(createQueryClient);
+  const [client] = useState(firstAnswers);
   useEffect(() => listen(client, runCommand), [client]);
   useEffect(listenToKeys, []);
   useEffect(() => {

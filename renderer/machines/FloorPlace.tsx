@@ -16,12 +16,10 @@ import { Waiting } from '../ui/Waiting.tsx';
 import { Wordmark } from '../ui/Wordmark.tsx';
 import { EmptyFloor } from './EmptyFloor.tsx';
 import styles from './FloorPlace.module.css';
+import { machinesAtFirst } from './floor-at-first.ts';
 import { GoneOut } from './GoneOut.tsx';
 import { focusNextMachine, focusPreviousMachine } from './machine-focus.ts';
 import { StandingHere } from './StandingHere.tsx';
-
-/** A large shop's floor opens as fast as a small one's; the rest is one press, or a word in the search, away. */
-const atFirst = 60;
 
 const takeIn = () => go({ name: 'take-in' });
 
@@ -29,7 +27,7 @@ const takeIn = () => go({ name: 'take-in' });
 export function FloorPlace() {
   const typed = useSearchWords();
   const find = useDeferredValue(typed.trim());
-  const [most, setMost] = useState(atFirst);
+  const [most, setMost] = useState(machinesAtFirst);
   const answer = useAnswer('machine.floor', find === '' ? { most } : { find }, { keepPrevious: true });
   const search = useRef<HTMLInputElement>(null);
   const wish = useSearchWish();

@@ -1,12 +1,14 @@
 /**
  * How smooth the stage is with 500 marks over 24 and over 100 megapixels, against the best that bare Konva does with
- * as many plain lines, in the same run and the same browser: 95 of 100 frames may take at most one and a half times as
+ * as many plain lines, in the same run and the same Electron: 95 of 100 frames may take at most one and a half times as
  * long. Times of different runs cannot be compared: a busy machine doubles them.
  *
- *   xvfb-run -a node tests/bench/stage/run.ts
+ *   xvfb-run -a node tests/bench/stage/run.ts [24]
  */
-import type { Browser, Page } from '@playwright/test';
-import { openBrowser, type StagePageServer, serveStagePage, writePhoto } from './stage-page.ts';
+import { loadavg } from 'node:os';
+import type { Page } from '@playwright/test';
+import { type StagePageServer, serveStagePage, writePhoto } from './stage-page.ts';
+import { openStageWindows, type StageWindows } from './stage-windows.ts';
 
 const allowedRatio = 1.5;
 const framesEach = 60;
@@ -23,16 +25,18 @@ const photos = [
 
 type Photo = (typeof photos)[number];
 
+/** Megapixels, to measure some of them only. */
+const wanted = process.argv.slice(2);
+
 async function openPage(
-  browser: Browser,
+  windows: StageWindows,
   server: StagePageServer,
   page: 'stage' | 'bare',
   photo: Photo,
 ): Promise<Page> {
-  const window = await browser.newPage({ viewport: { width: 1366, height: 768 } });
   const { name, width, height, regions } = photo;
   const query = { page, photo: name, marks: '500', width: String(width), height: String(height), regions };
-  await window.goto(`${server.address}/?${new URLSearchParams(query)}`);
+  const window = await windows.open(`${server.address}/?${new URLSearchParams(query)}`);
   const ready =
     page === 'bare' ? '[data-ready=true]' : '[role=application][data-moving=false][data-marks=drawn][data-photo=full]';
   await window.locator(ready).waitFor();
@@ -145,18 +149,19 @@ function range(times: readonly number[]): string {
   return `${Math.min(...times).toFixed(0)} to ${Math.max(...times).toFixed(0)}`;
 }
 
-const browser = await openBrowser();
-if (!browser) {
-  console.log('Skipped: this needs a Chromium and a display (xvfb-run -a ...).');
-  process.exit(0);
-}
+const windows = await openStageWindows();
 const server = await serveStagePage();
 let isSmooth = true;
 try {
-  for (const photo of photos) {
+  console.log(
+    `Electron ${windows.version}, load ${loadavg()
+      .map((value) => value.toFixed(1))
+      .join(' ')}`,
+  );
+  for (const photo of photos.filter(({ megapixels }) => wanted.length === 0 || wanted.includes(String(megapixels)))) {
     await writePhoto(server.folder, photo.name, photo.width, photo.height);
-    const bare = await openPage(browser, server, 'bare', photo);
-    const stage = await openPage(browser, server, 'stage', photo);
+    const bare = await openPage(windows, server, 'bare', photo);
+    const stage = await openPage(windows, server, 'stage', photo);
     for (const gesture of gestures) {
       const p95 = { bare: [] as number[], stage: [] as number[] };
       for (let round = 0; round < rounds; round++) {
@@ -178,7 +183,7 @@ try {
     await stage.close();
   }
 } finally {
-  await browser.close();
+  await windows.close();
   await server.close();
 }
 if (!isSmooth) {
