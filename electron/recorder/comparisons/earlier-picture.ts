@@ -6,7 +6,7 @@ import type { Size } from '../../../shared-lib/geometry/spaces.ts';
 import type { Shot } from '../../../shared-lib/model/shot.ts';
 import type { Context } from '../context.ts';
 import { measurerOf } from '../measuring/measurer-of.ts';
-import { screenEdge } from '../photos/decode/derivatives.ts';
+import { screenEdge } from '../photos/decode/edges.ts';
 import type { Rectangle } from '../photos/decode/orientation.ts';
 import { photosOf } from '../photos/photo-service.ts';
 import { originalByDigest } from '../photos/queries.ts';

@@ -1,11 +1,9 @@
 import { createHash } from 'node:crypto';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
 import type { Handlers } from '../context.ts';
-import { issueReport } from './issue.ts';
 import { issuedOf, rowToIssued } from './queries.ts';
 import { photoFilesFor, reportSource } from './report-of-visit.ts';
 import { typesetterOf } from './typesetter-of.ts';
-import { verifyReport } from './verify.ts';
 import { writeWholeFile } from './write-file.ts';
 
 export const reportHandlers: Handlers = {
@@ -35,13 +33,18 @@ export const reportHandlers: Handlers = {
   },
   'report.issued': { read: ({ db }, { visitId }) => issuedOf(db, visitId).map(rowToIssued) },
   'report.issue': {
-    outside: (context, { visitId, token, paper, undecidedBecause }) =>
-      issueReport(context, typesetterOf(context), {
-        visitId,
-        path: context.tokens.spend(token, 'write'),
-        paper,
-        undecidedBecause,
-      }),
+    outside: async (context, { visitId, token, paper, undecidedBecause }) => {
+      const path = context.tokens.spend(token, 'write');
+      // The seal's libraries are loaded when something is sealed: the start does not wait for them.
+      const { issueReport } = await import('./issue.ts');
+      return issueReport(context, typesetterOf(context), { visitId, path, paper, undecidedBecause });
+    },
   },
-  'report.verify': { read: (context, { token }) => verifyReport(context, context.tokens.spend(token, 'read')) },
+  'report.verify': {
+    read: async (context, { token }) => {
+      const path = context.tokens.spend(token, 'read');
+      const { verifyReport } = await import('./verify.ts');
+      return verifyReport(context, path);
+    },
+  },
 };

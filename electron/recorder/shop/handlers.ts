@@ -1,6 +1,5 @@
 import type { AppState } from '../../../shared-lib/contract/shop.ts';
 import type { Context, Handlers } from '../context.ts';
-import { fillWithDemo } from '../scenario/demo.ts';
 import { people, rowToPerson, rowToShop, shopRow } from './queries.ts';
 
 const appState = ({ db, dataFolder, damage }: Context): AppState => {
@@ -19,7 +18,10 @@ export const shopHandlers: Handlers = {
   'app.state': { read: (context) => appState(context) },
   'app.begin': {
     outside: async (context, input) => {
-      if (input.with === 'demo') await fillWithDemo(context);
+      if (input.with === 'demo') {
+        const { fillWithDemo } = await import('../scenario/demo.ts');
+        await fillWithDemo(context);
+      }
       context.mutate((writer) => writer.update('shop', '1', { started: 1 }));
       return appState(context);
     },

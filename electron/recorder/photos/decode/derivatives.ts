@@ -1,10 +1,8 @@
 import { writeFile } from 'node:fs/promises';
 import sharp, { type Sharp } from 'sharp';
+import { thumbEdge } from './edges.ts';
 import type { RawPicture } from './heic.ts';
 import { turnOf } from './orientation.ts';
-
-export const thumbEdge = 360;
-export const screenEdge = 2048;
 
 /** Cracks are fine lines: the screen picture is kept better than a thumbnail needs. */
 const screenQuality = 85;

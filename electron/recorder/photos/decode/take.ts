@@ -1,6 +1,7 @@
 import { readFile, stat } from 'node:fs/promises';
 import type { ReadableKind } from '../sniff.ts';
-import { screenEdge, turnUpright, writeScreenAndThumb } from './derivatives.ts';
+import { turnUpright, writeScreenAndThumb } from './derivatives.ts';
+import { screenEdge } from './edges.ts';
 import { type Header, readHeader } from './header.ts';
 import { type Job, RefusedPicture, type Taken } from './job.ts';
 import { cameraFacts, isCameraRaw } from './metadata.ts';
