@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { BrowserWindow, ipcMain, type WebContents } from 'electron';
 import type { Answer } from '../../shared-lib/contract/bridge.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
+import type { AskedAhead } from './asked-ahead.ts';
 import { channels } from './channels.ts';
 import type { Dialogs } from './dialogs.ts';
 import type { RecorderProcess } from './recorder-process.ts';
@@ -10,13 +11,14 @@ import { isOurs } from './security.ts';
 const refused = (code: 'not-ours' | 'unknown-operation'): Answer => ({ ok: false, error: { code, details: {} } });
 
 /** Relays the window's calls. Only the sender and the shape are checked here: the recorder validates what is asked. */
-export function setupCalls(recorder: RecorderProcess, dialogs: Dialogs): void {
+export function setupCalls(recorder: RecorderProcess, dialogs: Dialogs, ahead: AskedAhead): void {
   ipcMain.handle(channels.call, async (event, name: unknown, input: unknown): Promise<Answer> => {
     const window = BrowserWindow.fromWebContents(event.sender);
     if (!isOurs(event) || window === null) return refused('not-ours');
     if (typeof name !== 'string') return refused('unknown-operation');
     if (dialogs.answers(name)) return dialogs.answer(window, name, input);
-    return recorder.call({ windowId: windowIdOf(event.sender), name, input });
+    const known = await ahead.take(name, input);
+    return known ?? recorder.call({ windowId: windowIdOf(event.sender), name, input });
   });
 
   ipcMain.handle(channels.offer, (event, paths: unknown): string[] => {

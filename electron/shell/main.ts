@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { app, BrowserWindow } from 'electron';
 import { setupAppProtocol } from './app-protocol.ts';
+import { AskedAhead } from './asked-ahead.ts';
 import { setupCalls, tellWindows } from './calls.ts';
 import { createDialogs } from './dialogs.ts';
 import { setupFolders } from './folders.ts';
@@ -24,23 +25,28 @@ if (app.requestSingleInstanceLock()) {
     script: join(appFolder, 'electron/recorder/main.ts'),
     dataFolder,
     codeFolder,
-    onEvent: tellWindows,
+    onEvent: (event) => {
+      if (event.event === 'changed') ahead.forget();
+      tellWindows(event);
+    },
   });
-  // It opens the folder while the window is still being made.
+  const ahead = new AskedAhead();
+  // It opens the folder, and answers the first questions, while the window is still being made.
   recorder.start();
+  ahead.ask(recorder);
   // Not awaited: an ES module that waits here for the app holds the app back.
-  app.whenReady().then(() => open(appFolder, recorder), fail);
+  app.whenReady().then(() => open(appFolder, recorder, ahead), fail);
 } else {
   app.quit();
 }
 
-function open(appFolder: string, recorder: RecorderProcess): void {
+function open(appFolder: string, recorder: RecorderProcess, ahead: AskedAhead): void {
   const dialogs = createDialogs((offer) => recorder.offer(offer));
 
   setupSessionSecurity();
   setupAppProtocol(join(appFolder, 'dist/renderer'));
   setupPhotoProtocol(recorder);
-  setupCalls(recorder, dialogs);
+  setupCalls(recorder, dialogs, ahead);
   setupLife(recorder, appFolder);
   openWindow(appFolder);
   setupMenu(tellWindows);

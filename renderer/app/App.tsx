@@ -1,9 +1,9 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import { machinesAtFirst } from '../../shared-lib/contract/first-questions.ts';
 import { wordsOf } from '../api/client.ts';
 import { listen } from '../api/listen.ts';
 import { askAhead, createQueryClient, useAnswer } from '../api/queries.ts';
-import { machinesAtFirst } from '../machines/floor-at-first.ts';
 import { Button } from '../ui/Button.tsx';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
 import { Waiting } from '../ui/Waiting.tsx';

@@ -1,4 +1,5 @@
 import { useDeferredValue, useEffect, useRef, useState } from 'react';
+import { machinesAtFirst } from '../../shared-lib/contract/first-questions.ts';
 import type { FloorMachine } from '../../shared-lib/contract/machines.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
@@ -16,7 +17,6 @@ import { Waiting } from '../ui/Waiting.tsx';
 import { Wordmark } from '../ui/Wordmark.tsx';
 import { EmptyFloor } from './EmptyFloor.tsx';
 import styles from './FloorPlace.module.css';
-import { machinesAtFirst } from './floor-at-first.ts';
 import { GoneOut } from './GoneOut.tsx';
 import { focusNextMachine, focusPreviousMachine } from './machine-focus.ts';
 import { StandingHere } from './StandingHere.tsx';
