@@ -48,7 +48,7 @@ export function createDialogs(offer: (offer: OfferedPath) => void): Dialogs {
 
   const choosePdf = async (window: BrowserWindow, suggestedName: string) => {
     const chosen = await dialog.showSaveDialog(window, {
-      title: 'Save the report',
+      title: 'Save as PDF',
       defaultPath: join(app.getPath('documents'), fileName(suggestedName)),
       filters: [{ name: 'PDF', extensions: ['pdf'] }],
       properties: ['showOverwriteConfirmation'],

@@ -18,6 +18,7 @@ export function setupMenu(tell: (event: RecorderEvent) => void): void {
         command('Take in a machine', 'machine.new', 'CmdOrCtrl+N'),
         command('Take in photos', 'photos.take', 'CmdOrCtrl+O'),
         command('The report', 'report.open', 'CmdOrCtrl+P'),
+        command('Print calibration cards', 'card.open', 'CmdOrCtrl+Shift+P'),
         { type: 'separator' },
         command('Shop and people', 'setup.open', 'CmdOrCtrl+,'),
         { type: 'separator' },

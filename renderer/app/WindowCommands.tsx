@@ -9,6 +9,7 @@ export function WindowCommands() {
   const { theme, size } = useBenchSettings();
   useCommand('help.keys', () => togglePanel('keys'));
   useCommand('bench.open', () => togglePanel('bench'));
+  useCommand('card.open', () => togglePanel('cards'));
   useCommand('place.back', goBack);
   useCommand('place.forward', goForward);
   useCommand('floor.open', () => go({ name: 'floor' }));

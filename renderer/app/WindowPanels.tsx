@@ -2,7 +2,7 @@ import { useRecorderState } from '../api/recorder-state.ts';
 import { Panel } from '../ui/Panel.tsx';
 import { clockWords } from '../ui/words.ts';
 import { LaterPlace } from './LaterPlace.tsx';
-import { benchPanel, keyHelp } from './later-panels.ts';
+import { benchPanel, cardPanel, keyHelp } from './later-panels.ts';
 import { openPanel, useOpenPanel } from './panels.ts';
 
 /** The side sheets of the window itself. */
@@ -11,9 +11,11 @@ export function WindowPanels() {
   const close = () => openPanel(null);
   switch (open) {
     case 'keys':
-      return <LaterPlace of={keyHelp} with={{ onClose: close }} />;
+      return <LaterPlace key={open} of={keyHelp} with={{ onClose: close }} />;
     case 'bench':
-      return <LaterPlace of={benchPanel} with={{ onClose: close }} />;
+      return <LaterPlace key={open} of={benchPanel} with={{ onClose: close }} />;
+    case 'cards':
+      return <LaterPlace key={open} of={cardPanel} with={{ onClose: close }} />;
     case 'happened':
       return <WhatHappened onClose={close} />;
     case null:

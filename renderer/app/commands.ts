@@ -22,6 +22,7 @@ export const commands = [
   { id: 'bench.open', words: 'Who works here, light and size', key: 'Ctrl+B', where: 'everywhere' },
   { id: 'theme.next', words: 'Next light: bench, sunlight, night', key: 'Ctrl+L', where: 'everywhere' },
   { id: 'size.next', words: 'Desk size or bench size', key: 'Ctrl+Shift+L', where: 'everywhere' },
+  { id: 'card.open', words: 'Print calibration cards', key: 'Ctrl+Shift+P', where: 'everywhere' },
   { id: 'setup.open', words: 'Shop and people', key: 'Ctrl+,', where: 'everywhere' },
   { id: 'floor.find', words: 'Find', key: '/', where: 'floor' },
   { id: 'floor.takeIn', words: 'Take in a machine', key: 'N', where: 'floor' },

@@ -1,6 +1,6 @@
 import { createStore, useStore } from '../api/store.ts';
 
-export type OpenPanel = 'keys' | 'bench' | 'happened' | null;
+export type OpenPanel = 'keys' | 'bench' | 'cards' | 'happened' | null;
 
 const open = createStore<OpenPanel>(null);
 

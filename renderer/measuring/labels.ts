@@ -19,8 +19,8 @@ function lowest({ points }: Mark): Mark['points'][number] | undefined {
 }
 
 /** What a set point of a scale is called, for those who cannot see it. */
-export function referenceName({ id, shape }: Mark): string {
+export function referenceName({ id, shape, points }: Mark): string {
   if (shape === 'span') return 'Known length';
-  if (shape === 'area') return 'Circle through the points';
+  if (shape === 'area') return points.length === 4 ? 'Calibration card' : 'Circle through the points';
   return `Point ${Number(id.replace('reference ', '')) + 1} of the scale`;
 }

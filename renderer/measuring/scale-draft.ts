@@ -141,6 +141,8 @@ export function draftOfPlane({ plane, component, reference }: CalibratedPlane): 
     component,
     tolerance: reference.toleranceMm === 0 ? '' : typedMm(reference.toleranceMm),
   };
+  // A card is looked for again, not set by hand.
+  if (reference.method === 'known-points' && reference.card) return { ...emptyScale, plane, component };
   switch (reference.method) {
     case 'known-length':
       return {

@@ -1,4 +1,5 @@
 import { fitEllipse } from '../../shared-lib/calibration/ellipse.ts';
+import type { SeenCard } from '../../shared-lib/contract/card.ts';
 import type { Mark, ShapeName } from '../../shared-lib/model/mark.ts';
 import type { StageLabel } from '../stage/stage-scene.ts';
 import type { ToolName } from '../stage/tools/index.ts';
@@ -58,6 +59,11 @@ export function marksOfDraft({ way, points }: ScaleDraft, shotId: string): Mark[
     };
   });
   return [markAt(shotId, fitId, 'area', outline), ...single];
+}
+
+/** A found card, outlined on the stage; like the fitted circle it is moved by nothing. */
+export function marksOfCard({ outline }: Pick<SeenCard, 'outline'>, shotId: string): Mark[] {
+  return [markAt(shotId, fitId, 'area', [...outline])];
 }
 
 /** Every set point by its number, and how far off the fit it lies where that is known. */

@@ -9,6 +9,7 @@ import { go, replacePlace } from '../app/place.ts';
 import { EarlierLink } from '../compare/EarlierLink.tsx';
 import { ThenAndNowPage } from '../compare/ThenAndNowPage.tsx';
 import { FindingPane } from '../findings/FindingPane.tsx';
+import { CardOffer } from '../measuring/CardOffer.tsx';
 import { referenceName, sizeLabels } from '../measuring/labels.ts';
 import { ScaleLine } from '../measuring/ScaleLine.tsx';
 import { ScalePane } from '../measuring/ScalePane.tsx';
@@ -154,7 +155,13 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
   };
   const finding = record.findings.find(({ id }) => id === findingId);
   const error = changes.error ?? straightError;
-  const busyText = changes.isTracing ? stageWords.tracing : isMaking ? 'Straightening the face' : undefined;
+  const busyText = scale.isFinding
+    ? 'Looking for the card'
+    : changes.isTracing
+      ? stageWords.tracing
+      : isMaking
+        ? 'Straightening the face'
+        : undefined;
   return (
     <div className={styles.panes}>
       <ToolRail
@@ -201,6 +208,7 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
             setStraightId(id);
           }}
           onClose={() => leaveScale()}
+          offer={<CardOffer scale={scale} />}
         />
       ) : finding === undefined ? (
         <ShotPane

@@ -47,6 +47,8 @@ export const KnownPoints = z.strictObject({
    * `Lens.bend`). Without it, or with fewer than six points, nothing is estimated and `lensShare` alone counts.
    */
   lens: z.strictObject({ bendU: z.number().positive().max(0.5) }).optional(),
+  /** The face of the calibration card that these are points of. */
+  card: z.enum(['large', 'small']).optional(),
   /** Relative standard uncertainty of all millimetres at once: how true to scale the reference was printed or made. */
   referenceShare: z.number().nonnegative().max(0.1).optional(),
   ...common,

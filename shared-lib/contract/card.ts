@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { checkBar } from '../calibration/card/card-calibration.ts';
+import { checkBar } from '../calibration/card/check-bar.ts';
 import type { FoundCard } from '../calibration/card/find-card.ts';
 import type { CalibrationInput } from '../calibration/input.ts';
 import { query } from './operation.ts';
@@ -7,6 +7,10 @@ import { Paper } from './reports.ts';
 
 /** A calibration card seen in a photo, ready to be kept as its plane's scale (`calibration.add`). */
 export interface SeenCard extends Pick<FoundCard, 'face' | 'points' | 'outline'> {
+  /** How well the points fit the card, root mean square. */
+  readonly rmsPx: number;
+  /** How the lens bends straight lines (`Lens.bend`); sizes are taken with that taken out. */
+  readonly bend: number;
   /** Without a plane's name: only the mechanic knows what the card lies on. */
   readonly reference: Extract<CalibrationInput, { method: 'known-points' }>;
 }

@@ -28,7 +28,9 @@ export function referenceWords(reference: CalibrationInput, system: UnitSystem):
     case 'known-circle':
       return `a circle of ${millimetres(reference.diameterMm, system)} across`;
     case 'known-points':
-      return `${reference.points.length} known points`;
+      return reference.card
+        ? `${reference.points.length} points of the ${reference.card} calibration card`
+        : `${reference.points.length} known points`;
   }
 }
 
@@ -49,6 +51,8 @@ export function fitWords({
   if (rmsPx === null) return '';
   if (way === 'known-points' && residualsPx.length === 4) return 'Four points always fit; a fifth would check them.';
   const worst = Math.max(...residualsPx);
+  // Found by the program, not set by a hand: nobody can better the worst of them.
+  if (rmsPx < 0.05) return `The points fit to ${rmsPx.toFixed(2)} px.`;
   return `The points fit to ${rmsPx.toFixed(1)} px; the worst, point ${residualsPx.indexOf(worst) + 1}, is ${worst.toFixed(1)} px off.`;
 }
 

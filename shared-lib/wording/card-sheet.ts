@@ -1,4 +1,4 @@
-import { checkBar } from '../calibration/card/card-calibration.ts';
+import { checkBar } from '../calibration/card/check-bar.ts';
 import { type CardFace, cardFaces, columns, dotRadius, isDark, quietSquares, rows } from '../calibration/card/face.ts';
 
 /** One face as it is printed; all places in squares, row by row. */

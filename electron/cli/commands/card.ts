@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import { cardCalibration, checkBar } from '../../../shared-lib/calibration/card/card-calibration.ts';
+import { cardCalibration } from '../../../shared-lib/calibration/card/card-calibration.ts';
+import { checkBar } from '../../../shared-lib/calibration/card/check-bar.ts';
 import { mapPlane } from '../../../shared-lib/calibration/plane-mapping.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { Measurer } from '../../recorder/measuring/measurer.ts';

@@ -1,4 +1,5 @@
 import { cardCalibration } from '../../../shared-lib/calibration/card/card-calibration.ts';
+import { mapPlane } from '../../../shared-lib/calibration/plane-mapping.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Handlers } from '../context.ts';
 import { photosOf } from '../photos/photo-service.ts';
@@ -16,7 +17,10 @@ export const cardHandlers: Handlers = {
       const path = photosOf(context).store.originalPath(shot.digest);
       const { card, photo } = await measurerOf(context).run({ kind: 'find-card', path });
       if (!card) throw new AppError('card-not-found', {});
-      return { ...card, reference: cardCalibration(card, photo, { barMm, plane: '' }) };
+      const reference = cardCalibration(card, photo, { barMm, plane: '' });
+      const { bend, residualsPx } = mapPlane(reference);
+      const rmsPx = Math.sqrt(residualsPx.reduce((sum, r) => sum + r * r, 0) / residualsPx.length);
+      return { ...card, reference, rmsPx, bend: bend ?? 0 };
     },
   },
   'card.print': {

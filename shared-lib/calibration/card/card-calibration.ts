@@ -3,10 +3,8 @@ import type { Size } from '../../geometry/spaces.ts';
 import type { CalibrationInput } from '../input.ts';
 import { fitPlane, intoPhoto } from '../plane-fit.ts';
 import { pairsOf, pointNoisePx } from '../plane-mapping.ts';
+import { checkBar } from './check-bar.ts';
 import type { FoundCard } from './find-card.ts';
-
-/** The check bar of a printed sheet: its nominal length, and what a rule may read on it and still be believed, mm. */
-export const checkBar = { mm: 150, least: 140, most: 160 } as const;
 
 /** How surely a rule is read against the bar, +/- mm. Common practice, no source. */
 const ruleReadingMm = 0.25;
@@ -26,7 +24,7 @@ const leastClickingPx = 0.05;
  * @param barMm  what a rule reads on the sheet's check bar; null where nobody has looked
  */
 export function cardCalibration(
-  { points }: Pick<FoundCard, 'points'>,
+  { points, face }: Pick<FoundCard, 'points' | 'face'>,
   photo: Size,
   { barMm, plane }: { readonly barMm: number | null; readonly plane: string },
 ): Extract<CalibrationInput, { method: 'known-points' }> {
@@ -34,6 +32,7 @@ export function cardCalibration(
   const reference = {
     method: 'known-points',
     plane,
+    card: face,
     points: points.map(({ px, mm }) => ({ px, mm: { x: mm.x * printed, y: mm.y * printed } })),
     toleranceMm: paperMm,
     clickingPx: leastClickingPx,

@@ -133,7 +133,7 @@ export function simulateCard(random: () => number, clickingPx = 1.2): SimulatedP
   // A card that is not whole in the photo is photographed anew.
   const isWhole = found.every(({ px }) => px.x > 0 && px.y > 0 && px.x < photo.width - 1 && px.y < photo.height - 1);
   if (!isWhole) return simulateCard(random, clickingPx);
-  const reference = cardCalibration({ points: found }, photo, { barMm: 150, plane: '' });
+  const reference = cardCalibration({ points: found, face: face.name }, photo, { barMm: 150, plane: '' });
   const start = { x: 12 * face.squareMm * (random() - 0.5), y: 12 * face.squareMm * (random() - 0.5) };
   const length = (1 + 5 * random()) * face.squareMm;
   const way = 2 * Math.PI * random();
