@@ -57,6 +57,7 @@ const emptyShop = {
   time_zone: '+00:00',
   started: 0,
   person_id: null,
+  statement_words: '',
 } as const;
 
 const openServices = (): { services: Services; close: () => Promise<void> } => {

@@ -74,6 +74,15 @@ function ShopPane() {
         error={wordsFor('address', change.error)}
         maxLength={400}
       />
+      <TextField
+        label="Your own words at the end of every statement"
+        lines="many"
+        value={shop.statementWords ?? ''}
+        onCommit={(statementWords) => save({ statementWords })}
+        hint="Read back with each decision, after what was understood. What you write here is yours, not advice in law."
+        error={wordsFor('statementWords', change.error)}
+        maxLength={1000}
+      />
       <div className={styles.pair}>
         <Choice label="Units" options={unitOptions} value={shop.units} onChoose={(units) => save({ units })} />
         <Choice

@@ -11,6 +11,7 @@ import type { VisitChoices } from '../../shared-lib/contract/choices.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
+import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -43,6 +44,7 @@ const waysOfTelling = ['at the bench', 'by phone', 'in a message'] as const;
 /** A statement that the owner completes: it is read to them as it stands here, and kept as it was read. */
 export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
   const visitId = record.visit.id;
+  const { shop } = useAppState();
   const take = useChange('decision.take');
   const [by, setBy] = useState(record.owner?.name ?? '');
   const [capacity, setCapacity] = useState(record.owner?.capacity ?? '');
@@ -62,6 +64,7 @@ export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
     date: record.visit.date,
     photos: photos.toSorted((a, b) => a - b),
     howTold: howTold ?? '',
+    shopWords: shop.statementWords,
   };
   const statement =
     subject.kind === 'finding'
@@ -137,6 +140,7 @@ export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
               onComplete={(completed) => setEnded((now) => (now === null ? null : { ...now, completed }))}
             />
             {statement.understood !== '' && <p>{statement.understood}</p>}
+            {statement.closing !== '' && <p>{statement.closing}</p>}
           </div>
           <div className={styles.fields}>
             <TextField label="Who decides" value={by} onChange={setBy} maxLength={200} />

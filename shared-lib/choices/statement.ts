@@ -26,6 +26,8 @@ export interface Statement {
   /** Of equal weight; none is taken beforehand. */
   readonly endings: readonly Ending[];
   readonly understood: string;
+  /** The shop's own words, last; empty where it has none. */
+  readonly closing: string;
 }
 
 export interface Reader {
@@ -35,6 +37,8 @@ export interface Reader {
   /** Numbers of the photos that were shown; unseen ones are not claimed. */
   readonly photos: readonly number[];
   readonly howTold: string;
+  /** What the shop adds to every statement. */
+  readonly shopWords?: string | undefined;
 }
 
 const actions: Readonly<Record<FindingAction, string>> = {
@@ -109,6 +113,7 @@ export function statementOnFinding(finding: Finding, standing: Standing, reader:
     ]
       .filter((each) => each !== '')
       .join(' '),
+    closing: asSentence(reader.shopWords ?? ''),
   };
 }
 
@@ -151,6 +156,7 @@ export function statementOnChoice(
     opens: 'I choose',
     endings: endings('to have it done so', 'not to have it done'),
     understood: left.length === 0 ? '' : 'I understand that what it leaves stays until it is repaired.',
+    closing: asSentence(reader.shopWords ?? ''),
   };
 }
 
@@ -167,12 +173,12 @@ export function completedWords(statement: Statement, decision: DecisionKind, com
 
 /** The completed statement as one text, as it is kept. */
 export function readBack(statement: Statement, decision: DecisionKind, completed: string): string {
-  const { shown, told, consequence, advised, opens, understood } = statement;
+  const { shown, told, consequence, advised, opens, understood, closing } = statement;
   const chosen =
     decision === 'refused-by-mechanic'
       ? asSentence(`The mechanic refuses${completed.trim() === '' ? ' what was asked' : `: ${asPart(completed)}`}`)
       : asSentence(`${opens} ${completedWords(statement, decision, completed)}`);
-  return [shown, [...told, consequence].filter((each) => each !== '').join(' '), advised, chosen, understood]
+  return [shown, [...told, consequence].filter((each) => each !== '').join(' '), advised, chosen, understood, closing]
     .filter((each) => each !== '')
     .join('\n');
 }

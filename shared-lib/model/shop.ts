@@ -8,6 +8,8 @@ export const Shop = z.strictObject({
   paper: z.enum(['a4', 'us-letter']),
   /** `+01:00`; what a time without a zone is read in. */
   timeZone: z.string().regex(/^[+-]\d{2}:\d{2}$/),
+  /** Its own words at the end of every statement; absent where it has none. */
+  statementWords: z.string().trim().max(1000).exactOptional(),
 });
 export type Shop = z.infer<typeof Shop>;
 

@@ -14,6 +14,7 @@ export interface Tables {
     time_zone: string;
     started: Flag;
     person_id: string | null;
+    statement_words: string;
   };
   person: { id: string; name: string; trade: string; here: Flag };
   instrument: { id: string; name: string; kind: string; resolution: string; last_check: string | null };

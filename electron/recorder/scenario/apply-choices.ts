@@ -83,12 +83,14 @@ const takeDecisions = async (
   const record = await context.call('visit.get', { id: visitId });
   const { choices, money } = await context.call('choices.get', { visitId });
   const { owner, standing } = record;
+  const shopWords = (await context.call('app.state', {})).shop.statementWords;
   const reader = (by: string | undefined): Reader => ({
     by: by ?? owner?.name ?? 'the owner',
     capacity: by === undefined ? (owner?.capacity ?? '') : '',
     date: visit.date,
     photos: [],
     howTold: '',
+    shopWords,
   });
   type Taken = NonNullable<ScenarioVisit['decisions']>[number];
   const take = (

@@ -27,8 +27,8 @@ export const shopHandlers: Handlers = {
     },
   },
   'shop.change': {
-    change: ({ db }, writer, { timeZone, ...input }) => {
-      writer.update('shop', '1', { ...input, time_zone: timeZone });
+    change: ({ db }, writer, { timeZone, statementWords, ...input }) => {
+      writer.update('shop', '1', { ...input, time_zone: timeZone, statement_words: statementWords });
       return rowToShop(shopRow(db));
     },
   },

@@ -16,6 +16,7 @@ export const rowToShop = (row: Tables['shop']): Shop => ({
   units: row.units,
   paper: row.paper,
   timeZone: row.time_zone,
+  ...(row.statement_words === '' ? {} : { statementWords: row.statement_words }),
 });
 
 /** The shop's one row; there from the moment the folder is made. */

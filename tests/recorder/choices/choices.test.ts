@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { readBack, statementOnFinding } from '../../../shared-lib/choices/statement.ts';
 import { addLoader, openTestRecorder, type TestRecorder } from '../../support/test-recorder.ts';
 
 const refusal = async (work: Promise<unknown>): Promise<string> => {
@@ -60,6 +61,24 @@ it('what a choice does not name is left, and a consequence mended without its ro
   expect(choices[0]?.left.map(({ findingId }) => findingId)).toEqual([cause.id]);
   expect(choices[0]?.willReturn).toEqual([{ findingId: effect.id, rootsLeft: [cause.id] }]);
   expect([...undecided].sort()).toEqual([cause.id, effect.id].sort());
+});
+
+it('the shop’s own words stand at the end of a statement, and are taken away by emptying them', async () => {
+  const { call } = openTestRecorder();
+  const { visitId } = await addLoader({ call });
+  const finding = await call('finding.add', { visitId, kind: 'condition', state: 'suspected', words: 'weeps' });
+  const statementWords = 'Keys are handed back against this signature';
+  expect(await call('shop.change', { statementWords })).toMatchObject({ statementWords });
+  const { standing } = await call('visit.get', { id: visitId });
+  const { shop } = await call('app.state', {});
+  const reader = { by: 'Nils Aspen', capacity: '', date: '2026-05-11', photos: [], howTold: '' };
+  const read = readBack(
+    statementOnFinding(finding, standing, { ...reader, shopWords: shop.statementWords }),
+    'declined',
+    '',
+  );
+  expect(read.split('\n').at(-1)).toBe('Keys are handed back against this signature.');
+  expect(await call('shop.change', { statementWords: '' })).not.toHaveProperty('statementWords');
 });
 
 it('a finding stands in a choice once, however often it is disposed of', async () => {

@@ -52,6 +52,7 @@ describe('the statement as it is kept', () => {
       { decision: 'declined', words: 'to leave it as it is', asks: null },
     ],
     understood: '',
+    closing: '',
   };
   it.each([
     ['accepted', '', 'I choose to have it replaced.'],
