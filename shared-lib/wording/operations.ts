@@ -42,6 +42,7 @@ const names: Partial<Readonly<Record<OperationName, string>>> = {
   'annotations.import': 'marks brought in from a file',
   'calibration.add': 'a scale set',
   'mark.trace': 'a crack traced',
+  'mark.grow': 'an area grown',
   'mark.retrace': 'a trace led another way',
   'mark.add': 'a mark drawn',
   'mark.change': 'a mark changed',
