@@ -20,6 +20,8 @@ interface GrowthLinesProps {
 export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
   const { shop } = useAppState();
   const change = useChange('finding.change');
+  const setAnew = useChange('mark.change');
+  const error = change.error ?? setAnew.error;
   if (seen.growth.length === 0) return null;
   const { earlier } = seen;
   return (
@@ -34,6 +36,10 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
         const marked = growth.missing.includes('no-scale-now')
           ? record.marks.find(({ id }) => id === growth.markId)
           : null;
+        const unset = growth.missing.includes('only-carried')
+          ? record.marks.find(({ id }) => id === growth.markId)
+          : undefined;
+        const unsetOrigin = unset?.origin.by === 'carried' ? unset.origin : null;
         return (
           <div key={growth.findingId} className={styles.growth}>
             <p className={styles.title}>
@@ -59,6 +65,14 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
             {gapsOf(growth).map((gap) => (
               <p key={gap}>{gap}</p>
             ))}
+            {unset && unsetOrigin && (
+              <Button
+                look="link"
+                onPress={() => setAnew.run({ id: unset.id, origin: { ...unsetOrigin, isSetAnew: true } })}
+              >
+                It is as it was: the mark is right
+              </Button>
+            )}
             {growth.missing.includes('no-scale-then') && (
               <Button look="link" onPress={() => onToPhoto({ visitId: earlier.visitId, shotId: earlier.shot.id })}>
                 To the earlier photo
@@ -72,7 +86,7 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
           </div>
         );
       })}
-      {change.error !== null && <ErrorNote {...wordsOf(change.error)} />}
+      {error !== null && <ErrorNote {...wordsOf(error)} />}
     </section>
   );
 }

@@ -71,8 +71,11 @@ export function useMarkChanges({ record, shot, findingId, onMark, onGone }: Mark
   };
 
   /** A hand that moves its own points sets them anew at this zoom. */
-  const originNow = (markId: string, pointPx: number): { origin?: Mark['origin'] } =>
-    record.marks.find(({ id }) => id === markId)?.origin.by === 'hand' ? { origin: { by: 'hand', pointPx } } : {};
+  const originNow = (markId: string, pointPx: number): { origin?: Mark['origin'] } => {
+    const before = record.marks.find(({ id }) => id === markId)?.origin;
+    if (before?.by === 'hand') return { origin: { by: 'hand', pointPx } };
+    return before?.by === 'carried' ? { origin: { ...before, isSetAnew: true, pointPx } } : {};
+  };
 
   const commit = async (change: MarkChange, pointPx: number): Promise<void> => {
     setError(null);

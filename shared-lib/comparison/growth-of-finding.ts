@@ -8,6 +8,8 @@ export type GrowthGap =
   | 'no-mark-now'
   | 'no-scale-then'
   | 'no-scale-now'
+  /** Today's mark is the old one, carried over and not set anew. */
+  | 'only-carried'
   /** A length beside an area. */
   | 'not-alike'
   /** A part was fitted there since. */
@@ -44,19 +46,27 @@ export type Compared = Pick<
 const hasSize = (shape: ShapeName): boolean => shape !== 'point' && shape !== 'arrow';
 const isArea = (shape: ShapeName): boolean => shape === 'area';
 
-/** A mark of then and a mark of now of one kind: first today's that was taken over from it, then the first alike. */
+const isOnlyCarried = ({ origin }: Mark): boolean => origin.by === 'carried' && origin.isSetAnew !== true;
+
+/**
+ * A mark of then and a mark of now of one kind: first one that was taken over and set anew, then the first alike. One that
+ * was only carried over counts where there is no other.
+ */
 function pairOfMarks(then: readonly Mark[], now: readonly Mark[]): { before?: Mark; after?: Mark; isAlike: boolean } {
-  const [befores, afters] = [then, now].map((marks) => marks.filter(({ shape }) => hasSize(shape)));
-  for (const after of afters ?? []) {
+  const befores = then.filter(({ shape }) => hasSize(shape));
+  const all = now.filter(({ shape }) => hasSize(shape));
+  const ofToday = all.filter((mark) => !isOnlyCarried(mark));
+  const afters = ofToday.length > 0 ? ofToday : all;
+  for (const after of afters) {
     const { origin } = after;
-    const before = befores?.find(({ id }) => origin.by === 'carried' && origin.fromMarkId === id);
+    const before = befores.find(({ id }) => origin.by === 'carried' && origin.fromMarkId === id);
     if (before && isArea(before.shape) === isArea(after.shape)) return { before, after, isAlike: true };
   }
-  for (const before of befores ?? []) {
-    const after = afters?.find(({ shape }) => isArea(shape) === isArea(before.shape));
+  for (const before of befores) {
+    const after = afters.find(({ shape }) => isArea(shape) === isArea(before.shape));
     if (after) return { before, after, isAlike: true };
   }
-  const [before, after] = [befores?.[0], afters?.[0]];
+  const [before, after] = [befores[0], afters[0]];
   return { ...(before ? { before } : {}), ...(after ? { after } : {}), isAlike: !before || !after };
 }
 
@@ -74,6 +84,7 @@ export function growthOfFinding(
     : [
         ...(before ? [] : (['no-mark-then'] as const)),
         ...(after ? [] : (['no-mark-now'] as const)),
+        ...(after && isOnlyCarried(after) ? (['only-carried'] as const) : []),
         ...(isAlike ? [] : (['not-alike'] as const)),
         ...(before && !sizeThen ? (['no-scale-then'] as const) : []),
         ...(after && !sizeNow ? (['no-scale-now'] as const) : []),

@@ -34,7 +34,11 @@ export function pointUncertaintyPx({ origin, points }: Pick<Mark, 'origin' | 'po
   if (origin.by === 'grown')
     return Math.min(100, origin.reading.borderPx * Math.sqrt(Math.max(1, points.length / stretchCount)));
   const said =
-    origin.by === 'hand' ? origin.pointPx : origin.by === 'traced' ? Number(origin.parameters.pointPx) : undefined;
+    origin.by === 'hand' || origin.by === 'carried'
+      ? origin.pointPx
+      : origin.by === 'traced'
+        ? Number(origin.parameters.pointPx)
+        : undefined;
   if (said !== undefined && said > 0) return Math.min(100, said);
   return Math.min(100, Math.max(1, Math.max(photo.width, photo.height) / seenAcrossPx));
 }

@@ -60,7 +60,13 @@ export const MarkOrigin = z.discriminatedUnion('by', [
     parameters: z.record(z.string(), z.unknown()),
     reading: GrowReading,
   }),
-  z.strictObject({ by: z.literal('carried'), fromMarkId: z.string() }),
+  z.strictObject({
+    by: z.literal('carried'),
+    fromMarkId: z.string(),
+    /** A person has set it where it is today, or said that it is there: until then it tells nothing of today. */
+    isSetAnew: z.boolean().optional(),
+    pointPx: z.number().positive().max(100).optional(),
+  }),
   z.strictObject({ by: z.literal('imported'), from: z.string() }),
 ]);
 export type MarkOrigin = z.infer<typeof MarkOrigin>;

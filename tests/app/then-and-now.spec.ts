@@ -139,8 +139,7 @@ test('an earlier photo lies under today’s: matched, corrected by hand and by k
   expect(carried).toHaveLength(1);
   expect(carried[0]?.points).toHaveLength(25);
 
-  // The report has both photos and the same numbers. The carried mark is the old one's size: no change is told of it,
-  // so it is taken back first.
+  // The report has both photos and the same numbers; the carried mark is taken back first.
   await page.keyboard.press('Control+z');
   await expect(compare.growth).toContainText('Grown by');
   const told = /Grown by .*? per 100 h\./.exec((await compare.growth.textContent()) ?? '')?.[0] ?? 'nothing told';

@@ -42,10 +42,12 @@ export const aboutShot = (context: Context, writer: RecordWriter, shotId: string
 
 export const markRow = (writer: RecordWriter, id: string) => rowToMark(writer.row('mark', id) as never);
 
-/** A traced path or a grown outline that a hand has shifted is the program's no more. */
+/** A traced path or a grown outline that a hand has shifted is the program's no more; a carried mark is set anew by it. */
 const originAfter = (before: Mark, { origin, points }: { origin?: MarkOrigin | undefined; points?: unknown }) => {
   if (origin) return JSON.stringify(origin);
-  return points && (before.origin.by === 'traced' || before.origin.by === 'grown')
+  if (!points) return undefined;
+  if (before.origin.by === 'carried') return JSON.stringify({ ...before.origin, isSetAnew: true } satisfies MarkOrigin);
+  return before.origin.by === 'traced' || before.origin.by === 'grown'
     ? JSON.stringify({ by: 'hand' } satisfies MarkOrigin)
     : undefined;
 };

@@ -204,7 +204,7 @@ describe('then and now', () => {
         { x: 581.31, y: 478.074 },
         { x: 914.482, y: 508.415 },
       ],
-      origin: { by: 'carried', fromMarkId: mark.id },
+      origin: { by: 'carried', fromMarkId: mark.id, isSetAnew: true },
     });
     await calibrate(call, old.id, 'tower-weld-autumn');
     expect(await growthNow()).toMatchObject({ missing: ['no-scale-now'] });
@@ -230,6 +230,13 @@ describe('then and now', () => {
     await call('mark.change', { id: grown.id, points: sameEnds() });
     const unchanged = await growthNow();
     expect(unchanged && growthWords(unchanged, 'metric')).toMatch(/^No change that can be told/);
+    // Carried over and left at that, it tells nothing of today; a hand that moves it has set it anew.
+    const only = { by: 'carried', fromMarkId: mark.id } as const;
+    await call('mark.change', { id: grown.id, origin: only });
+    expect(await growthNow()).toMatchObject({ growth: null, missing: ['only-carried'] });
+    const moved = await call('mark.change', { id: grown.id, points: sameEnds() });
+    expect(moved.origin).toEqual({ ...only, isSetAnew: true });
+    expect(await growthNow()).toMatchObject({ growth: { state: 'no-change-told' }, missing: [] });
     // A part fitted there since is another thing.
     await call('part.fit', { machineId, path: place, kind: 'new', fittedVisitId: next, fittedHours: 4380 });
     expect(await growthNow()).toMatchObject({ growth: null, missing: ['other-part'] });

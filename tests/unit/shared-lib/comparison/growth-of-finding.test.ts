@@ -105,8 +105,12 @@ describe('what became of a finding between two photos', () => {
 
   it('holds a mark against the one it was taken over from, not against the first', () => {
     const then = [mark('a', 'line'), mark('b', 'line')];
-    const now = [mark('c', 'line', { by: 'carried', fromMarkId: 'b' })];
+    const now = [mark('c', 'line', { by: 'carried', fromMarkId: 'b', isSetAnew: true })];
     const compared = growthOfFinding(side(then, measured(1, 0.1), 1), side(now, measured(9, 0.1), 2), same);
     expect(compared).toMatchObject({ earlierMarkId: 'b', markId: 'c' });
+    // One that was only carried over gives way to one that was drawn today.
+    const both = [mark('c', 'line', { by: 'carried', fromMarkId: 'b' }), mark('d', 'line')];
+    const drawn = growthOfFinding(side(then, measured(1, 0.1), 1), side(both, measured(9, 0.1), 2), same);
+    expect(drawn).toMatchObject({ markId: 'd', missing: [] });
   });
 });
