@@ -71,11 +71,14 @@ export const addCard = (program: Command): void => {
     .command('card')
     .description('writes the sheet with the calibration cards as PDF, to be printed at 100 %')
     .enablePositionalOptions()
-    .requiredOption('--out <file.pdf>', 'where to write it')
+    // Not required by the library: it would be asked of `card find` too.
+    .option('--out <file.pdf>', 'where to write it')
     .addOption(new Option('--paper <size>', 'the paper').choices(['a4', 'us-letter']).default('a4'))
     .option('--json', 'as JSON', false)
-    .action(({ out, paper, json }: { out: string; paper: 'a4' | 'us-letter'; json: boolean }) =>
-      print(out, paper, json),
+    .action(({ out, paper, json }: { out?: string; paper: 'a4' | 'us-letter'; json: boolean }) =>
+      out === undefined
+        ? card.error("error: required option '--out <file.pdf>' not specified")
+        : print(out, paper, json),
     );
   card
     .command('find')
