@@ -1,4 +1,10 @@
-import { bothSizes, gapsOf, growthCaution, growthWords } from '../../shared-lib/comparison/growth-words.ts';
+import {
+  bothSizes,
+  gapsOf,
+  growthCaution,
+  growthWarnings,
+  growthWords,
+} from '../../shared-lib/comparison/growth-words.ts';
 import type { ThenAndNow } from '../../shared-lib/contract/comparisons.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { wordsOf } from '../api/client.ts';
@@ -53,6 +59,9 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
                 {hours === null ? '. Hours between are not known.' : `, ${hoursWords(hours)} between.`}
               </p>
             )}
+            {growthWarnings(growth).map((warning) => (
+              <p key={warning}>{warning}</p>
+            ))}
             {growthCaution(growth) !== '' && <p className="soft">{growthCaution(growth)}</p>}
             {growth.growth?.state === 'grown' && !finding.facts.includes('growth-shown') && (
               <Button

@@ -1,5 +1,5 @@
 import type { Measured } from '../calibration/show-measured.ts';
-import { sizeWords } from '../measuring/words.ts';
+import { sizeWarnings, sizeWords } from '../measuring/words.ts';
 import { unitFor } from '../quantities/show-quantity.ts';
 import { convert, type UnitSystem, unitNamed } from '../quantities/units.ts';
 import { type Growth, sayGrowth } from './growth.ts';
@@ -57,6 +57,11 @@ export function growthWords({ growth, sizeNow }: FindingGrowth, system: UnitSyst
 export function bothSizes({ sizeThen, sizeNow }: FindingGrowth, system: UnitSystem): string {
   if (!sizeThen || !sizeNow) return '';
   return `${sizeWords(sizeThen, system)} then, ${sizeWords(sizeNow, system)} now`;
+}
+
+/** Why one of the two sizes may be wrong. */
+export function growthWarnings({ sizeThen, sizeNow }: Pick<FindingGrowth, 'sizeThen' | 'sizeNow'>): string[] {
+  return [...new Set([sizeThen, sizeNow].flatMap((size) => (size ? sizeWarnings(size) : [])))];
 }
 
 /**

@@ -1,6 +1,6 @@
 import { type Homography, project } from '../../calibration/homography.ts';
 import type { FindingGrowth } from '../../comparison/growth-of-finding.ts';
-import { bothSizes, growthCaution, growthWords, whyNotTold } from '../../comparison/growth-words.ts';
+import { bothSizes, growthCaution, growthWarnings, growthWords, whyNotTold } from '../../comparison/growth-words.ts';
 import { registerByHand, toEarlier } from '../../comparison/register.ts';
 import type { KeptComparison } from '../../contract/comparisons.ts';
 import type { Mark } from '../../model/mark.ts';
@@ -82,7 +82,7 @@ function told(kept: KeptComparison, growth: FindingGrowth, { shop, record }: Rep
   const sizes = bothSizes(growth, shop.units);
   return [
     growthWords(growth, shop.units) || asSentence(`how far it has grown is not told: ${whyNotTold(growth)}`),
-    sizes === '' ? days : `${asSentence(sizes)} ${days}`,
+    [asSentence(sizes), days, ...growthWarnings(growth)].filter((each) => each !== '').join(' '),
     `${growthCaution(growth)} The photos were laid over each other by ${counted(kept.pairs.length, 'matching point')}${set}${apart}. Dotted on the later one: the mark of then.`.trim(),
   ];
 }

@@ -5,6 +5,7 @@ import {
   bothSizes,
   gapsOf,
   growthCaution,
+  growthWarnings,
   growthWords,
   whyNotTold,
 } from '../../../../shared-lib/comparison/growth-words.ts';
@@ -83,6 +84,23 @@ describe('what became of a finding between two photos', () => {
     );
     expect(growthWords(named(still), 'metric')).toBe('No change that can be told (0.5 ± 1.3 mm).');
     expect(growthCaution(still)).toBe('That is not the same as no growth.');
+  });
+
+  it('warns where a size may be wrong, once, and speaks square inches of a patch', () => {
+    const off = (value: number): Measurement => ({
+      ...measured(value, 20),
+      what: 'area',
+      unit: 'mm²',
+      warnings: ['off-plane'],
+    });
+    const patch = growthOfFinding(
+      side([mark('a', 'area')], off(1000), 1),
+      side([mark('b', 'area')], off(1645.16), 2),
+      same,
+    );
+    expect(growthWarnings(patch)).toHaveLength(1);
+    // 645.16 mm² are one square inch exactly; the square root of twice 20 squared, 28.3 mm², is 0.044 of one.
+    expect(growthWords(named(patch), 'us')).toMatch(/^Grown by 1\.00 ± 0\.04 in²/);
   });
 
   it('says each thing that is missing, and nothing else where the part is another', () => {
