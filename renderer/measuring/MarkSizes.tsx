@@ -1,4 +1,6 @@
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { growDoubtText } from '../../shared-lib/growing/doubt-words.ts';
+import { coverageOf, coverageWords } from '../../shared-lib/measuring/coverage.ts';
 import type { MarkSize } from '../../shared-lib/measuring/mark-size.ts';
 import { sizeWarnings, sizeWords } from '../../shared-lib/measuring/words.ts';
 import type { Finding } from '../../shared-lib/model/finding.ts';
@@ -19,7 +21,7 @@ import { type SizeOffer, sizeOffers } from './size-target.ts';
 interface MarkSizesProps {
   readonly record: VisitRecord;
   readonly finding: Finding;
-  readonly onUse: (quantity: string, markId: string, measure: SizeOffer['measure']) => void;
+  readonly onUse: (quantity: string, markId: string, measure: SizeOffer['measure'] | 'coverage') => void;
 }
 
 /** What the finding's marks measure on their photos, each offered to the finding. */
@@ -52,6 +54,7 @@ function OneMark({ record, finding, mark, size, onUse }: OneMarkProps) {
   const plane = record.calibrations.find(({ id }) => id === mark.calibrationId);
   const offers = sizeOffers(size, mark, finding);
   const doubts = mark.origin.by === 'traced' ? (mark.origin.reading?.doubts ?? []) : [];
+  const growDoubts = mark.origin.by === 'grown' ? mark.origin.reading.doubts : [];
   const where = `photo ${shot?.sequence ?? ''}`;
   return (
     <div className={styles.mark}>
@@ -85,6 +88,7 @@ function OneMark({ record, finding, mark, size, onUse }: OneMarkProps) {
           </div>
         );
       })}
+      <CoverageOfMark record={record} finding={finding} mark={mark} onUse={onUse} />
       {sizeWarnings(size.size).map((warning) => (
         <p key={warning} className={styles.warning}>
           {warning}
@@ -97,9 +101,49 @@ function OneMark({ record, finding, mark, size, onUse }: OneMarkProps) {
           it is wrong.
         </p>
       )}
+      {growDoubts.length > 0 && (
+        <p className={styles.warning}>
+          Not sure of the border: {growDoubts.map(growDoubtWords).join('; ')}. Look at the dotted stretch; if it is
+          wrong, undo and run a line over the whole patch.
+        </p>
+      )}
       <PlaneOfMark record={record} mark={mark} />
     </div>
   );
+}
+
+/** The share of the area drawn round it that a patch takes up; nothing where none is drawn. */
+function CoverageOfMark({ record, finding, mark, onUse }: Omit<OneMarkProps, 'size'>) {
+  const shot = record.shots.find(({ id }) => id === mark.shotId);
+  const plane = record.calibrations.find(({ id }) => id === mark.calibrationId) ?? null;
+  const coverage = shot && coverageOf(mark, record.marks, shot, plane);
+  if (!coverage) {
+    if (mark.origin.by !== 'grown') return null;
+    return <p className="soft small">Draw an area round it to see how much of that it covers.</p>;
+  }
+  const words = coverageWords(coverage);
+  return (
+    <div className={styles.offer}>
+      <span>
+        <span className={styles.number}>{words}</span>
+        <span className={styles.what}>of the area drawn round it</span>
+      </span>
+      {finding.quantities.coverage?.typed === words ? (
+        <span className="soft small">is the coverage</span>
+      ) : (
+        <Button onPress={() => onUse('coverage', mark.id, 'coverage')} label={`Use ${words} as the coverage`}>
+          Use as coverage
+        </Button>
+      )}
+    </div>
+  );
+}
+
+const knownGrowDoubts = ['border-faint', 'reaches-edge', 'no-patch'] as const;
+
+function growDoubtWords(doubt: string): string {
+  const known = knownGrowDoubts.find((each) => each === doubt);
+  return known ? growDoubtText(known) : doubt;
 }
 
 const knownDoubts = ['gap', 'along-straight-line', 'another-way'] as const;

@@ -86,7 +86,8 @@ export function draftAfter(draft: ScaleDraft, change: MarkChange, pointPx: numbe
   const fresh = (points: Mark['points']): SetPoint[] => points.map((at) => ({ at, pointPx }));
   if (change.type === 'add')
     return withPoints(draft.way === 'known-length' ? fresh(change.points) : [...set, ...fresh(change.points)]);
-  if (change.type === 'trace' || change.type === 'retrace' || change.markId === fitId) return draft;
+  if (change.type === 'trace' || change.type === 'retrace' || change.type === 'grow') return draft;
+  if (change.markId === fitId) return draft;
   if (draft.way === 'known-length') {
     if (change.type === 'remove') return withPoints([]);
     return change.points ? withPoints(movedOnly(set, fresh(change.points))) : draft;

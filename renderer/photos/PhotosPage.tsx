@@ -157,8 +157,8 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
   const error = changes.error ?? straightError;
   const busyText = scale.isFinding
     ? 'Looking for the card'
-    : changes.isTracing
-      ? stageWords.tracing
+    : changes.finding
+      ? findingWords[changes.finding]
       : isMaking
         ? 'Straightening the face'
         : undefined;
@@ -231,6 +231,7 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
   );
 }
 
+const findingWords = { line: stageWords.tracing, outline: stageWords.growing } as const;
 const noTags: ReadonlyMap<string, Tag> = new Map();
 
 /** What each finding's stamped tag shows on this visit's photos. */

@@ -86,6 +86,7 @@ export function ShotPane({ record, shot, onMarkWith, onScale, onFinding }: ShotP
       )}
       <div className={styles.row}>
         <Button onPress={() => onMarkWith('trace')}>Trace a crack</Button>
+        <Button onPress={() => onMarkWith('grow')}>Grow a patch</Button>
         <Button onPress={() => onMarkWith('area')}>Mark an area</Button>
         <Button onPress={onScale}>Set the scale</Button>
       </div>

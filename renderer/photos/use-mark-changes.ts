@@ -5,6 +5,9 @@ import type { Shot } from '../../shared-lib/model/shot.ts';
 import { call } from '../api/client.ts';
 import type { MarkChange } from '../stage/tools/machine.ts';
 
+/** A gesture that makes a mark. */
+type Drawn = Extract<MarkChange, { type: 'add' | 'trace' | 'grow' }>;
+
 interface MarkChanges {
   readonly record: VisitRecord;
   readonly shot: Shot;
@@ -20,21 +23,22 @@ interface MarkChanges {
  */
 export function useMarkChanges({ record, shot, findingId, onMark, onGone }: MarkChanges) {
   const [error, setError] = useState<unknown>(null);
-  const [isTracing, setTracing] = useState(false);
+  const [finding, setFinding] = useState<'line' | 'outline' | null>(null);
 
-  const traced = async <T>(work: Promise<T>): Promise<T> => {
-    setTracing(true);
-    return await work.finally(() => setTracing(false));
+  const found = async <T>(what: 'line' | 'outline', work: Promise<T>): Promise<T> => {
+    setFinding(what);
+    return await work.finally(() => setFinding(null));
   };
 
-  const drawn = (change: Extract<MarkChange, { type: 'add' | 'trace' }>, pointPx: number): Promise<Mark> => {
+  const drawn = (change: Drawn, pointPx: number): Promise<Mark> => {
     const on = { shotId: shot.id, points: change.points, findingId: findingId ?? null };
     if (change.type === 'add') return call('mark.add', { ...on, shape: change.shape, origin: { by: 'hand', pointPx } });
+    if (change.type === 'grow') return found('outline', call('mark.grow', on));
     const { scribble } = change;
-    return traced(call('mark.trace', { ...on, pointPx, ...(scribble ? { scribble } : {}) }));
+    return found('line', call('mark.trace', { ...on, pointPx, ...(scribble ? { scribble } : {}) }));
   };
 
-  const add = async (change: Extract<MarkChange, { type: 'add' | 'trace' }>, pointPx: number): Promise<void> => {
+  const add = async (change: Drawn, pointPx: number): Promise<void> => {
     const mark = await drawn(change, pointPx);
     if (findingId !== undefined) {
       onMark(mark);
@@ -52,11 +56,11 @@ export function useMarkChanges({ record, shot, findingId, onMark, onGone }: Mark
     const before = record.marks.find(({ id }) => id === markId)?.origin;
     // The ends keep the sureness they were set with: a way point only leads.
     const set = before?.by === 'traced' ? Number(before.parameters.pointPx) : Number.NaN;
-    await traced(call('mark.retrace', { id: markId, points, pointPx: set > 0 ? set : pointPx }));
+    await found('line', call('mark.retrace', { id: markId, points, pointPx: set > 0 ? set : pointPx }));
   };
 
   const write = async (change: MarkChange, pointPx: number): Promise<void> => {
-    if (change.type === 'add' || change.type === 'trace') return add(change, pointPx);
+    if (change.type === 'add' || change.type === 'trace' || change.type === 'grow') return add(change, pointPx);
     if (change.type === 'retrace') return retrace(change, pointPx);
     if (change.type === 'remove') {
       await call('mark.remove', { id: change.markId });
@@ -87,5 +91,5 @@ export function useMarkChanges({ record, shot, findingId, onMark, onGone }: Mark
       throw thrown;
     }
   };
-  return { commit, error, isTracing };
+  return { commit, error, finding };
 }

@@ -54,6 +54,8 @@ export function spokenOf(change: MarkChange): string {
       return stageWords.changed;
     case 'remove':
       return stageWords.removed;
+    case 'grow':
+      return stageWords.grown;
     case 'trace':
     case 'retrace':
       return stageWords.traced;

@@ -8,6 +8,7 @@ export function draftOfChange(change: MarkChange, marks: readonly Mark[]): Draft
   if (change.type === 'add') return draftOf(change.shape, change.points, null, null);
   // What the tracer will find is not known yet: the way that was set stands for it.
   if (change.type === 'trace') return draftOf('path', change.scribble ?? change.points, null, null);
+  if (change.type === 'grow') return draftOf(change.points.length > 1 ? 'path' : 'point', change.points, null, null);
   const mark = marks.find(({ id }) => id === change.markId);
   if (!mark) return null;
   if (change.type === 'retrace') {

@@ -41,6 +41,8 @@ export const stageWords = {
   scaleHint: 'Set the scale: a known length, a known circle or known points.',
   tracing: 'Following the line',
   traced: 'ends set, the line between them is being followed',
+  growing: 'Finding the outline',
+  grown: 'patch shown, its outline is being found',
   removed: 'mark removed',
   loading: 'Bringing in the photo',
   sharpening: 'Bringing in every pixel',

@@ -4,8 +4,9 @@ import type { XY } from '../geometry/spaces.ts';
 import { type Grown, growerVersion } from '../growing/grow.ts';
 import type { ImagePoint, MarkOrigin } from '../model/mark.ts';
 
-/** Points are dropped where the outline stays nearer than this to where it was, px. */
+/** Points are dropped where the outline stays nearer than this to where it was: px, or a share of how surely it lies there. */
 const tolerancePx = 0.15;
+const toleranceShare = 0.3;
 const mostPoints = 5000;
 
 export interface GrownArea {
@@ -35,7 +36,7 @@ export function grownArea(grown: Grown | null, points: readonly XY[]): GrownArea
   const stops = [...new Set([0, Math.floor(last / 2), last, ...stretches.flat()])].sort((a, b) => a - b);
   const numbered = outline.map((point, index) => ({ ...point, index }));
   let kept: typeof numbered = [];
-  for (let tolerance = tolerancePx; ; tolerance *= 2) {
+  for (let tolerance = Math.max(tolerancePx, toleranceShare * grown.borderPx); ; tolerance *= 2) {
     kept = stops.flatMap((stop, k) => {
       const next = stops[k + 1];
       return next === undefined ? [] : simplify(numbered.slice(stop, next + 1), tolerance).slice(0, -1);

@@ -1,6 +1,7 @@
 import type { ShapeName } from '../../../shared-lib/model/mark.ts';
 import { areaMachine } from './area/machine.ts';
 import { arrowMachine } from './arrow/machine.ts';
+import { growMachine } from './grow/machine.ts';
 import { lineMachine } from './line/machine.ts';
 import { type Session, startSession } from './machine.ts';
 import { pathMachine } from './path/machine.ts';
@@ -9,7 +10,7 @@ import { pointMachine } from './point/machine.ts';
 import { spanMachine } from './span/machine.ts';
 import { traceMachine } from './trace/machine.ts';
 
-export type ToolName = 'pick' | ShapeName | 'trace';
+export type ToolName = 'pick' | ShapeName | 'trace' | 'grow';
 
 export interface Tool {
   readonly name: ToolName;
@@ -79,6 +80,18 @@ export const tools: readonly Tool[] = [
         'M11 5.5C17 4 24 4 26.5 8.5c2 4 2 10-1 15C22 27.5 13 28 9 26.5 4.500 24 3.500 19 5 14c1-4 2.500-7.500 6-8.500z',
     },
     start: () => startSession(areaMachine),
+  },
+  {
+    name: 'grow',
+    word: 'Grow',
+    key: 'G',
+    hint: 'Run a line over the patch, or tap a spot inside; its outline is found.',
+    icon: {
+      lines:
+        'M9 9c3-4 12-4 15 0s3 11-1 14-11 3-14-1-3-9 0-13zM16 10.500V4M16 21.500V28M10.500 16H4M21.500 16H28M13.500 6.500 16 4l2.500 2.500M13.500 25.500 16 28l2.500-2.500',
+      dot: 'M14 16a2 2 0 1 0 4 0a2 2 0 1 0-4 0z',
+    },
+    start: () => startSession(growMachine),
   },
   {
     name: 'arrow',

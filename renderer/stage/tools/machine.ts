@@ -29,6 +29,8 @@ export type MarkChange =
   | { readonly type: 'remove'; readonly markId: string }
   /** Two ends, or a rough line: the recorder follows the crack between them. */
   | { readonly type: 'trace'; readonly points: ImagePoint[]; readonly scribble?: ImagePoint[] }
+  /** A spot, or a line over a patch: the recorder finds its outline. */
+  | { readonly type: 'grow'; readonly points: ImagePoint[] }
   /** `points`: start, way points, end. */
   | { readonly type: 'retrace'; readonly markId: string; readonly points: ImagePoint[] };
 

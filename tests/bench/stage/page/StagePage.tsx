@@ -66,6 +66,7 @@ function changed(marks: readonly Mark[], change: MarkChange): readonly Mark[] {
   switch (change.type) {
     // Nothing follows a line here: no recorder stands behind this page.
     case 'trace':
+    case 'grow':
     case 'retrace':
       return marks;
     case 'add':

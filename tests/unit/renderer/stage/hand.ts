@@ -144,7 +144,8 @@ export class Hand {
 
 function changed(marks: readonly Mark[], change: MarkChange): readonly Mark[] {
   // What a tracer would find is not the hand's to know.
-  if (change.type === 'add' || change.type === 'trace' || change.type === 'retrace') return marks;
+  if (change.type === 'add' || change.type === 'trace' || change.type === 'retrace' || change.type === 'grow')
+    return marks;
   if (change.type === 'remove') return marks.filter(({ id }) => id !== change.markId);
   return marks.map((mark) => (mark.id === change.markId ? { ...mark, points: change.points ?? mark.points } : mark));
 }

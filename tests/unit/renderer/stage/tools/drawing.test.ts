@@ -6,7 +6,7 @@ import { Hand } from '../hand.ts';
 
 describe('the list of tools', () => {
   test('holds one for every shape, one to trace and one to pick with, each with a key of its own', () => {
-    expect(tools.map(({ name }) => name).toSorted()).toEqual(['pick', 'trace', ...shapeNames].toSorted());
+    expect(tools.map(({ name }) => name).toSorted()).toEqual(['pick', 'trace', 'grow', ...shapeNames].toSorted());
     expect(new Set(tools.map(({ key }) => key)).size).toBe(tools.length);
     for (const { key, word, hint } of tools) {
       expect(key).toMatch(/^[A-Z]$/);
