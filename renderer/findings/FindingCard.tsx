@@ -38,6 +38,9 @@ export function FindingCard({ record, finding, shotId, onClose, onMark }: Findin
       <FindingHead record={record} finding={finding} line={line} onClose={onClose} />
       <div className={styles.body}>
         {error !== null && <ErrorNote {...wordsOf(error)} />}
+        {line !== undefined && line.missing.length > 0 && (
+          <p className={styles.small}>Still missing: {line.missing.join('; ')}.</p>
+        )}
         <WhereSection {...section} />
         {!isObservation && <WhatSection {...section} />}
         <FindingCautions finding={finding} layout={record.layout.layout} />

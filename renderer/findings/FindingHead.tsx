@@ -52,9 +52,6 @@ export function FindingHead({ record, finding, line, onClose }: FindingHeadProps
             {tierWords(line.tier).heading}, {ordinal(line.place)} of {record.standing.lines.length}. {line.why}
           </p>
         )}
-        {line !== undefined && line.missing.length > 0 && (
-          <p className={styles.place}>Still missing: {line.missing.join('; ')}.</p>
-        )}
       </div>
       <button type="button" className={styles.close} onClick={onClose} aria-label={`Close finding ${finding.number}`}>
         <Icon name="close" />
