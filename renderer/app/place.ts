@@ -75,8 +75,9 @@ export function go(to: Place): void {
   trail.set((now) => gone(now, to));
 }
 
-export function replacePlace(by: Place): void {
-  trail.set((now) => replaced(now, by));
+/** @param isHere  for an answer that may arrive late: whether the window still stands where it was asked for */
+export function replacePlace(by: Place, isHere: (here: Place) => boolean = () => true): void {
+  trail.set((now) => (isHere(now.here) ? replaced(now, by) : now));
 }
 
 export function goBack(): void {

@@ -44,7 +44,11 @@ export function SheetsPage({ record, open }: SheetsPageProps) {
       onBegun={(readingId) => {
         setBegun({ key, readingId });
         // The place is named until the record has the reading, which knows it.
-        replacePlace({ name: 'visit', visitId, page: 'sheets', sheet: sheet.id, at: at ?? undefined, readingId });
+        replacePlace(
+          { name: 'visit', visitId, page: 'sheets', sheet: sheet.id, at: at ?? undefined, readingId },
+          // Whoever has gone on meanwhile is not fetched back.
+          (here) => here.name === 'visit' && here.visitId === visitId && here.sheet === sheet.id,
+        );
       }}
     />
   );
