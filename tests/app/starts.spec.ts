@@ -4,6 +4,7 @@ import type { Page } from '@playwright/test';
 import { seriousViolations } from '../support/app/accessibility.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import { isAlive, until } from '../support/app/processes.ts';
+import type { Program } from '../support/app/program.ts';
 
 test('the window opens on an empty folder, at its address, and the recorder answers', async ({ program }) => {
   await expect(program.page).toHaveTitle('Witness Mark');
@@ -158,10 +159,13 @@ test('the window comes back where it was left', async ({ program, launch }) => {
     ({ BrowserWindow }, bounds) => BrowserWindow.getAllWindows()[0]?.setBounds(bounds),
     bounds,
   );
+  const boundsOf = ({ app }: Program) =>
+    app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.getBounds());
+  // The display moves and resizes a window in its own time.
+  await expect.poll(() => boundsOf(program)).toEqual(bounds);
   await program.close();
   const again = await launch(null);
-  const found = await again.app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.getBounds());
-  expect(found).toEqual(bounds);
+  await expect.poll(() => boundsOf(again)).toEqual(bounds);
 });
 
 /** Keeps what the window is told of its recorder and its menu, from now on. */
