@@ -97,7 +97,7 @@ function misfit(entry: Entry, asked: readonly string[]): number {
 export function findComponents(text: string, layout: Layout, most = 20): readonly OfferedComponent[] {
   const asked = wordsOf(text)
     .filter((word) => !fillers.includes(word))
-    .flatMap((word) => shorthand[word] ?? [word]);
+    .flatMap((word) => (Object.hasOwn(shorthand, word) ? (shorthand[word] ?? []) : [word]));
   if (asked.length === 0) return [];
   const numbers = asked.filter(isNumber);
   const found = entriesOf(layout)

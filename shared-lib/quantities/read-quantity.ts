@@ -35,7 +35,7 @@ export function readQuantity(
     uncertainty: null,
     origin,
   };
-  const leakClass = classes[typed.trim()];
+  const leakClass = classes.get(typed.trim());
   if (leakClass !== undefined && defaultUnit === '') return { ...notOneNumber, value: leakClass };
 
   const read = readNumber(typed);
@@ -64,7 +64,12 @@ export function readQuantity(
 }
 
 /** Classes of leak are counted, I to III. */
-const classes: Readonly<Record<string, number>> = { I: 1, II: 2, III: 3 };
+// A map, not an object: `valueOf` and its like are words that can be typed.
+const classes: ReadonlyMap<string, number> = new Map([
+  ['I', 1],
+  ['II', 2],
+  ['III', 3],
+]);
 
 function change(value: number, from: Unit, to: Unit, kind: QuantityKind | null): number | null {
   return kind?.difference === true ? convertDifference(value, from, to) : convert(value, from, to);

@@ -105,6 +105,10 @@ describe('a quantity as typed', () => {
     );
   });
 
+  it.each(['valueOf', 'constructor', '__proto__', 'toString'])('takes %s for a word, not for a number', (typed) => {
+    expect(read(typed, '').value).toBeNull();
+  });
+
   it('reads every plain decimal as it stands', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 999_999 }), fc.integer({ min: 0, max: 4 }), (digits, decimals) => {
