@@ -10,6 +10,7 @@ import { useChange } from '../api/queries.ts';
 import { PlacePicker } from '../findings/PlacePicker.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import selecting from '../ui/select.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import styles from './CausesPage.module.css';
 import { Moment } from './Moment.tsx';
@@ -60,7 +61,7 @@ export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
       <label className={styles.label}>
         <span>What kind it would be</span>
         <select
-          className={styles.select}
+          className={selecting.select}
           value={defect ?? ''}
           onChange={({ target }) => change.run({ id, defect: target.value === '' ? null : target.value })}
         >

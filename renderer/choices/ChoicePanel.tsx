@@ -11,6 +11,7 @@ import { Choice } from '../ui/Choice.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { Panel } from '../ui/Panel.tsx';
+import selecting from '../ui/select.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import styles from './ChoicePanel.module.css';
 
@@ -188,7 +189,7 @@ function Steps({ choice }: { readonly choice: ChoiceView }) {
         ))}
       </ul>
       <select
-        className={styles.select}
+        className={selecting.select}
         aria-label="Add work it needs"
         value=""
         onChange={(event) => {

@@ -3,6 +3,7 @@ import { type FluidReceived, fluidKinds, fluidLevels } from '../../shared-lib/mo
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import selecting from '../ui/select.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import styles from './IntakePanel.module.css';
 
@@ -26,7 +27,7 @@ export function FluidFields({ visitId, fluids }: FluidFieldsProps) {
             <label className={styles.label}>
               <span>{name.charAt(0).toUpperCase() + name.slice(1)}</span>
               <select
-                className={styles.select}
+                className={selecting.select}
                 value={there?.level ?? ''}
                 onChange={({ target }) => {
                   const level = fluidLevels.find((each) => each === target.value);

@@ -7,6 +7,7 @@ import { useChange } from '../api/queries.ts';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Panel } from '../ui/Panel.tsx';
+import selecting from '../ui/select.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import { ArrivalPhotos } from './ArrivalPhotos.tsx';
 import { ConditionFields } from './ConditionFields.tsx';
@@ -85,7 +86,7 @@ function DoneBefore({ visitId, works }: { readonly visitId: string; readonly wor
         <label className={styles.label}>
           <span>Was</span>
           <select
-            className={styles.select}
+            className={selecting.select}
             value={draft.did}
             onChange={({ target }) => {
               const did = earlierDeeds.find((each) => each === target.value);
