@@ -43,7 +43,7 @@ export function FindingCard({ record, finding, shotId, onClose, onMark }: Findin
         )}
         <WhereSection {...section} />
         {!isObservation && <WhatSection {...section} />}
-        <FindingCautions finding={finding} layout={record.layout.layout} />
+        <FindingCautions finding={finding} record={record} />
         <TextField
           label={isObservation ? 'What was seen, heard or said' : 'In your own words'}
           lines="many"

@@ -1,6 +1,7 @@
 import type { Finding } from '../model/finding.ts';
 import type { Layout } from '../model/layout.ts';
 import type { Reading } from '../model/reading.ts';
+import type { WorkedOn, WorkOnRecord } from '../work/after-work.ts';
 import type { CautionClause, FindingClause, MachineClause, SheetClause, StepClause } from './caution.ts';
 import { matchesPlace } from './matches-place.ts';
 import type { WorkStep } from './work-step.ts';
@@ -15,6 +16,8 @@ export interface CautionRecord {
   readonly steps?: readonly WorkStep[];
   /** What the owner took: its work, and the findings it takes away. */
   readonly chosen?: { readonly steps: readonly WorkStep[]; readonly fixes: ReadonlySet<string> } | null;
+  /** What was carried out; what it has mended calls nothing any more. */
+  readonly done?: WorkOnRecord | null;
 }
 
 /** What called a caution: the clause, and the thing in the record that it met. */
@@ -24,6 +27,8 @@ export type CautionCall =
       readonly clause: FindingClause;
       readonly findingId: string;
       readonly place: string | null;
+      /** What the work made of it, where work is on record and did not end it. */
+      readonly worked?: WorkedOn;
     }
   | { readonly by: 'sheet'; readonly clause: SheetClause; readonly readingId: string; readonly sheet: string }
   | { readonly by: 'step'; readonly clause: StepClause; readonly work: WorkStep; readonly ofChosen: boolean }

@@ -71,6 +71,8 @@ export interface Caution {
   readonly audience: Audience;
   /** Public documents, or `common practice`. */
   readonly sources: readonly string[];
+  /** Its text speaks until a test after the repair: mended alone does not end it. */
+  readonly untilTested?: true;
   /** Alternatives: any one of them calls it. */
   readonly calledBy: readonly CautionClause[];
 }

@@ -1,6 +1,8 @@
 import type { Finding } from '../model/finding.ts';
 import type { Layout } from '../model/layout.ts';
 import type { Reading } from '../model/reading.ts';
+import type { WorkOnRecord } from '../work/after-work.ts';
+import { standingAfter } from './after-work.ts';
 import { type CautionCall, type CautionRecord, callsOf } from './calls.ts';
 import type { Caution } from './caution.ts';
 import { cautions } from './index.ts';
@@ -59,13 +61,14 @@ function once(calls: readonly CautionCall[]): CautionCall[] {
  * The cautions that a record calls for, once each, the most serious signal word first, then in the catalogue's order.
  *
  * Source: the handbook's rule (chapter 9): triggers are alternatives; the report has those of open findings, of the work
- * of the chosen option, and of what the machine has.
+ * of the chosen option, and of what the machine has. What the work on record has mended is not open.
  */
 export function cautionsFor(record: CautionRecord, where: ShownWhere): readonly CalledCaution[] {
   return cautions
     .filter(({ audience }) => audience === 'both' || audience === audienceOf[where])
     .flatMap((caution) => {
-      const calls = caution.calledBy.flatMap((clause) => callsOf(clause, record));
+      const called = caution.calledBy.flatMap((clause) => callsOf(clause, record));
+      const calls = standingAfter(called, caution, record);
       const because = once(where === 'report' ? calls.filter(speaksInReport) : calls);
       return because.length === 0 ? [] : [{ caution, because }];
     })
@@ -100,9 +103,13 @@ export function cautionsForStep(work: WorkStep, layout: Layout): readonly Called
   return called({ layout, findings: [], readings: [], steps: [work] });
 }
 
-/** What stands on a finding's card while it is being written. */
-export function cautionsForFinding(finding: Finding, layout: Layout): readonly CalledCaution[] {
-  return called({ layout, findings: [finding], readings: [] });
+/** What stands on a finding's card while it is being written, and what of it stands after the work. */
+export function cautionsForFinding(
+  finding: Finding,
+  layout: Layout,
+  done: WorkOnRecord | null = null,
+): readonly CalledCaution[] {
+  return called({ layout, findings: [finding], readings: [], done });
 }
 
 /** What the machine calls for whatever is done stands with the visit, not before each step. */

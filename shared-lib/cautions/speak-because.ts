@@ -3,11 +3,27 @@ import type { Layout } from '../model/layout.ts';
 import { speakComponent } from '../parts/speak-component.ts';
 import { titleOf } from '../ranking/title.ts';
 import { sheetName } from '../wording/report.ts';
+import type { WorkedOn } from '../work/after-work.ts';
 import type { CautionCall } from './calls.ts';
 import { workSteps } from './work-step.ts';
 
 function uncapitalised(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** What remains of a finding that was worked on: `mended in part: the left side waits for its lining`. */
+export function speakRemains({ is, because }: WorkedOn): string {
+  const why = because === '' ? '' : `: ${because.replace(/[.;,\s]+$/, '')}`;
+  switch (is) {
+    case 'mended':
+      return 'mended, and not tested after the work';
+    case 'made-safe':
+      return 'made safe, not mended';
+    case 'partly':
+      return `mended in part${why}`;
+    case 'not-done':
+      return `not mended${why}`;
+  }
 }
 
 /** Why a caution stands there, in a few words: `finding 1, left boom hose: cover worn 25 mm`. */

@@ -1,3 +1,4 @@
+import { mendedBy } from '../work/after-work.ts';
 import type { RankedFinding, ReportContext } from './context.ts';
 
 /** What stands after the work that is on record, each at its place of then; without any, all that was found. */
@@ -11,11 +12,4 @@ export function standingAfterWork({ ranked, record }: ReportContext): readonly R
 }
 
 /** Findings that the work has mended. */
-export function mendedByWork({ record }: ReportContext): ReadonlySet<string> {
-  const left = new Set(record.work?.left.map(({ findingId }) => findingId));
-  return new Set(
-    (record.work?.items ?? []).flatMap(({ findingId, outcome }) =>
-      findingId !== null && outcome === 'done' && !left.has(findingId) ? [findingId] : [],
-    ),
-  );
-}
+export const mendedByWork = ({ record }: ReportContext): ReadonlySet<string> => mendedBy(record.work);

@@ -45,6 +45,7 @@ export const crushAndFall = [
     text: 'Do not lift. A creeping jack or hoist cylinder can overturn the machine. Repair, then function-test with a competent person.',
     audience: 'both',
     sources: ['29 CFR 1926.1404(q)', '29 CFR 1926.1412', commonPractice],
+    untilTested: true,
     calledBy: [
       { by: 'finding', at: { classes: ['outrigger', 'lock-valve', 'stability-indicator'] } },
       { by: 'finding', at: { classes: ['hydraulic-cylinder'], functions: steadying } },

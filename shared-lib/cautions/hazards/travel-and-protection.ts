@@ -8,6 +8,7 @@ export const travelAndProtection = [
     text: 'Do not drive. Chock wheels, tag controls, move only by approved towing on level ground until brakes are repaired and tested.',
     audience: 'both',
     sources: ['29 CFR 1910.178(q)(1)', commonPractice],
+    untilTested: true,
     calledBy: [
       { by: 'finding', at: { classes: ['brakes', 'service-brake', 'parking-brake'] } },
       { by: 'sheet', sheets: ['MS-22'], verdicts: ['beyond', 'shown'] },
@@ -20,6 +21,7 @@ export const travelAndProtection = [
     text: 'Steering may fail without warning. Keep off roads, slopes and people until worn or loose parts are replaced and checked.',
     audience: 'both',
     sources: ['49 CFR 570.60', commonPractice],
+    untilTested: true,
     calledBy: [
       { by: 'finding', at: { classes: ['steering', 'steering-joint'] } },
       { by: 'sheet', sheets: ['MS-21'] },
@@ -62,6 +64,7 @@ export const travelAndProtection = [
     text: 'With the interlock bypassed, arms or machine can move with nobody seated. Do not operate until restored and tested.',
     audience: 'both',
     sources: ['NIOSH alert on skid-steer loaders'],
+    untilTested: true,
     calledBy: [
       { by: 'finding', at: { classes: ['interlock'] }, defects: ['bypass', 'inop', 'missing', 'broken', 'misfit'] },
     ],

@@ -1,39 +1,57 @@
 import type { CautionCall, CautionRecord } from '../../cautions/calls.ts';
 import { cautionsFor } from '../../cautions/cautions-for.ts';
-import { speakBecause } from '../../cautions/speak-because.ts';
+import { speakBecause, speakRemains } from '../../cautions/speak-because.ts';
+import type { VisitWork } from '../../contract/work.ts';
 import { standingFindings } from '../../ranking/to-rankable.ts';
+import { mendedByWork } from '../after-work.ts';
 import type { ReportContext } from '../context.ts';
 import type { CautionsSection } from '../model.ts';
+import { listed } from '../sentence.ts';
 
-/** Findings by their numbers, since their tags stand all over the report; everything else in words. */
+/** Findings by their numbers, since their tags stand all over the report, with what work has left of them; all else in words. */
 function becauseOf(calls: readonly CautionCall[], context: ReportContext): string {
   const findings = context.record.findings;
   const numbers = calls
-    .flatMap((call) => (call.by === 'finding' ? (findings.find(({ id }) => id === call.findingId)?.number ?? []) : []))
-    .sort((a, b) => a - b);
-  const named =
-    numbers.length === 0 ? [] : [`${numbers.length === 1 ? 'finding' : 'findings'} ${listed(numbers.map(String))}`];
+    .flatMap((call) => {
+      if (call.by !== 'finding') return [];
+      const number = findings.find(({ id }) => id === call.findingId)?.number;
+      return number === undefined ? [] : [{ number, worked: call.worked }];
+    })
+    .sort((a, b) => a.number - b.number)
+    .map(({ number, worked }) => (worked === undefined ? `${number}` : `${number} (${speakRemains(worked)})`));
+  const named = numbers.length === 0 ? [] : [`${numbers.length === 1 ? 'finding' : 'findings'} ${listed(numbers)}`];
   const others = calls
     .filter(({ by }) => by !== 'finding')
     .map((call) => speakBecause(call, findings, context.layout).toLowerCase());
   return `Because of ${listed([...named, ...new Set(others)])}.`;
 }
 
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+/** Nothing of what the choice set out to do is still to come: its work endangers nobody any more. */
+function isCarriedOut({ items, planned }: VisitWork): boolean {
+  return items.length > 0 && planned.length === 0 && items.every(({ outcome }) => outcome === 'done');
 }
 
-/** The work of the visit, and of the choice that was taken with what that takes away. */
-function workOf({ choices }: ReportContext['record']): Pick<CautionRecord, 'steps' | 'chosen'> {
+/**
+ * The work of the visit, and of the choice that was taken with what that takes away. Where work is on record that counts
+ * and not the plan.
+ */
+function workOf(context: ReportContext): Pick<CautionRecord, 'steps' | 'chosen' | 'done'> {
+  const { choices, work, readings, proofs } = context.record;
   const chosen = choices?.choices.find((choice) => choice.chosen);
+  const steps = choices?.steps ?? [];
+  if (work !== undefined && work.items.length > 0) {
+    const stepsToCome = chosen === undefined || isCarriedOut(work) ? [] : chosen.steps;
+    return {
+      steps,
+      chosen: { steps: stepsToCome, fixes: mendedByWork(context) },
+      done: { work, readings, proofs },
+    };
+  }
   const fixed = chosen?.dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId);
-  return {
-    steps: choices?.steps ?? [],
-    chosen: chosen === undefined ? null : { steps: chosen.steps, fixes: new Set(fixed) },
-  };
+  return { steps, chosen: chosen === undefined ? null : { steps: chosen.steps, fixes: new Set(fixed) } };
 }
 
-/** The cautions of what is still open and of how the machine is used, once each, the most serious first. */
+/** The cautions of what is still open after the work on record, and of how the machine is used, once each, the most serious first. */
 export function cautions(context: ReportContext): CautionsSection | null {
   const { record, layout } = context;
   const called = cautionsFor(
@@ -44,7 +62,7 @@ export function cautions(context: ReportContext): CautionsSection | null {
         locations: finding.locations.filter(context.isKnownPlace),
       })),
       readings: record.readings.filter(({ at }) => context.isKnownPlace(at)),
-      ...workOf(record),
+      ...workOf(context),
     },
     'report',
   );

@@ -148,6 +148,25 @@ describe('the work done', () => {
     expect(said).toContain('After 50 h, to look at the hose again.');
   }, 60_000);
 
+  it('the report warns of what is still open: a caution goes with what called it, or says what remains', async () => {
+    const { call, visitId, hose, text } = await worked();
+    const jet = 'Fine jets pierce skin unseen.';
+    await call('decision.take', {
+      visitId,
+      findingId: hose.id,
+      decision: 'declined',
+      by: 'Nils Aspen',
+      statement: 'Not the hose.',
+    });
+    expect(await text()).toContain(jet);
+    const item = await call('work.add', { visitId, findingId: hose.id, outcome: 'partly', because: 'no clamp' });
+    expect(await text()).toMatch(/Fine jets .*Because of finding 1 \(mended in part: no clamp\)\./);
+    await call('work.change', { id: item.id, outcome: 'done' });
+    const said = await text();
+    expect(said).not.toContain(jet);
+    expect(said).toMatch(/will not be seen.* Because of finding 2\./);
+  }, 60_000);
+
   it('a later visit asks whether what was really mended holds', async () => {
     const { call, machineId, visitId, hose, gauge } = await worked();
     await call('work.add', { visitId, findingId: hose.id, outcome: 'not-done', because: 'no hose' });
