@@ -1,5 +1,5 @@
 import { useAppState } from '../app/app-state.ts';
-import { timeWords } from '../visits/time-words.ts';
+import { dateOnClock, timeWords } from '../ui/shop-clock.ts';
 
 interface MomentProps {
   /** Null where nobody kept the time. */
@@ -15,14 +15,12 @@ const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 export function Moment({ atMs, day, className }: MomentProps) {
   const { shop } = useAppState();
   if (atMs === null) return <span className={className} />;
-  const sign = shop.timeZone.startsWith('-') ? -1 : 1;
-  const eastMin = sign * (Number(shop.timeZone.slice(1, 3)) * 60 + Number(shop.timeZone.slice(4, 6)));
-  const iso = new Date(atMs + eastMin * 60_000).toISOString();
+  const date = dateOnClock(atMs, shop.timeZone);
   return (
     <time className={className}>
-      {!iso.startsWith(day) && (
+      {date !== day && (
         <>
-          {Number(iso.slice(8, 10))} {months[Number(iso.slice(5, 7)) - 1]}
+          {Number(date.slice(8, 10))} {months[Number(date.slice(5, 7)) - 1]}
           <br />
         </>
       )}

@@ -5,9 +5,9 @@ import { speakComponent } from '../../shared-lib/parts/speak-component.ts';
 import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
+import { timeWords } from '../ui/shop-clock.ts';
 import styles from './EntryLine.module.css';
 import { ReadingWords } from './ReadingWords.tsx';
-import { timeWords } from './time-words.ts';
 
 interface EntryLineProps {
   readonly entry: Entry;

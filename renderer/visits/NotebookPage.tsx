@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { Fragment, useMemo, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { notebookEntries } from '../../shared-lib/notebook/entries.ts';
 import { gapsOf } from '../../shared-lib/notebook/gaps.ts';
@@ -7,8 +7,10 @@ import { go } from '../app/place.ts';
 import { FindingPane } from '../findings/FindingPane.tsx';
 import { TakePhotosLine } from '../photos/TakePhotosLine.tsx';
 import { Button } from '../ui/Button.tsx';
+import { dateOnClock } from '../ui/shop-clock.ts';
 import { dateWords, hoursWords, listWords } from '../ui/words.ts';
 import { BeforeSection } from './BeforeSection.tsx';
+import { DayLine } from './DayLine.tsx';
 import { EntryLine } from './EntryLine.tsx';
 import { GapLine } from './GapLine.tsx';
 import { IntakePanel } from './IntakePanel.tsx';
@@ -70,9 +72,17 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
             </span>
           </header>
           <ol className={styles.entries} aria-label="In the order it happened">
-            {entries.map((entry) => (
-              <EntryLine key={`${entry.kind}/${entry.id}`} entry={entry} record={record} onFinding={openFinding} />
-            ))}
+            {entries.map((entry, index) => {
+              const date = dateOnClock(entry.atMs, shop.timeZone);
+              const before = entries[index - 1];
+              const isNewDay = date !== (before ? dateOnClock(before.atMs, shop.timeZone) : visit.date);
+              return (
+                <Fragment key={`${entry.kind}/${entry.id}`}>
+                  {isNewDay && <DayLine date={date} />}
+                  <EntryLine entry={entry} record={record} onFinding={openFinding} />
+                </Fragment>
+              );
+            })}
           </ol>
           <BeforeSection record={record} onFinding={openFinding} />
           <TakePhotosLine visitId={visit.id} />

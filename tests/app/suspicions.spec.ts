@@ -163,6 +163,12 @@ test('a machine is written down as it came in: done before, fluids, conditions, 
     .first()
     .click();
   const notebook = page.getByRole('article', { name: 'Notebook page' });
+  // It stayed overnight: the page says where the second day begins, under what was photographed on the first.
+  const lines = notebook.getByRole('list', { name: 'In the order it happened' }).getByRole('listitem');
+  const said = await lines.allInnerTexts();
+  const dayLine = said.findIndex((words) => words.trim() === '12 May 2026');
+  expect(said.findIndex((words) => words.includes('14:33'))).toBeLessThan(dayLine);
+  expect(said.findIndex((words) => words.includes('10:42'))).toBeGreaterThan(dayLine);
   await notebook.getByRole('button', { name: 'Received', exact: true }).click();
   const before = page.getByRole('region', { name: 'Done before, and by whom' });
   await before.getByRole('textbox', { name: 'Part' }).fill('starter');
