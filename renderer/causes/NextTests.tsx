@@ -2,9 +2,9 @@ import { useMemo } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { type NextTest, nextTestRule, nextTests } from '../../shared-lib/suspicions/next-test.ts';
 import type { SuspicionTable } from '../../shared-lib/suspicions/table.ts';
+import { listed } from '../../shared-lib/wording/listed.ts';
 import { go } from '../app/place.ts';
 import { Button } from '../ui/Button.tsx';
-import { listWords } from '../ui/words.ts';
 import styles from './CausesPage.module.css';
 
 interface NextTestsProps {
@@ -63,7 +63,7 @@ function showsWords(test: NextTest, table: SuspicionTable): string {
     { powers: ['cannot'], words: 'says nothing of' },
   ].flatMap(({ powers, words }) => {
     const named = quoted(table, test, powers);
-    return named.length === 0 ? [] : [`${words} ${listWords(named)}`];
+    return named.length === 0 ? [] : [`${words} ${listed(named)}`];
   });
   return parts.join('; ');
 }

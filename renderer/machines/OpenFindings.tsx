@@ -1,13 +1,14 @@
 import type { MachineVisit } from '../../shared-lib/contract/machines.ts';
 import type { Standing, StandingLine } from '../../shared-lib/contract/standing.ts';
 import { tierWords } from '../../shared-lib/judgement/tiers.ts';
+import { listed } from '../../shared-lib/wording/listed.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import { go } from '../app/place.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { LadderRule } from '../ui/LadderRule.tsx';
-import { dateWords, listWords } from '../ui/words.ts';
+import { dateWords } from '../ui/words.ts';
 import styles from './MachinePlace.module.css';
 import { TagRow } from './TagRow.tsx';
 import { placeWords } from './visit-words.ts';
@@ -122,7 +123,7 @@ function NotLookedAtList({ places }: { readonly places: Standing['notLookedAt'] 
         {others.length > 0 && (
           <li>
             {withReason.length > 0 ? 'Nor yet: ' : ''}
-            {listWords(others.map(({ spoken }, index) => (index === 0 ? spoken : uncapital(spoken))))}.
+            {listed(others.map(({ spoken }, index) => (index === 0 ? spoken : uncapital(spoken))))}.
           </li>
         )}
       </ul>

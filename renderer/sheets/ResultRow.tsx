@@ -4,9 +4,10 @@ import type { UnitSystem } from '../../shared-lib/quantities/units.ts';
 import { limitBar } from '../../shared-lib/readings/limit-bar.ts';
 import { resultParts, sayLimit, showResult } from '../../shared-lib/report/reading-words.ts';
 import type { SheetResult } from '../../shared-lib/sheets/compute.ts';
+import { listed } from '../../shared-lib/wording/listed.ts';
 import { classNames } from '../ui/class-names.ts';
 import { UnitText } from '../ui/UnitText.tsx';
-import { capital, listWords } from '../ui/words.ts';
+import { capital } from '../ui/words.ts';
 import { LimitBarDrawing } from './LimitBarDrawing.tsx';
 import styles from './Outcome.module.css';
 import { VerdictMark } from './VerdictMark.tsx';
@@ -118,7 +119,7 @@ export function ResultRow(props: ResultRowProps) {
           <VerdictMark verdict={result.verdict} />
         </span>
         <span className={styles.how}>
-          {result.needs.length > 0 && <strong>needs {listWords(result.needs)}. </strong>}
+          {result.needs.length > 0 && <strong>needs {listed(result.needs)}. </strong>}
           {capital(result.formula)}
           {result.basis !== null && `; ${result.basis}`}.
           {result.crossCheck !== null &&

@@ -60,12 +60,6 @@ export function countWords(count: number, one: string, many = `${one}s`): string
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** Words joined as they are said: `a, b and c`. */
-export function listWords(words: readonly string[]): string {
-  if (words.length < 2) return words[0] ?? '';
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
 /** The first letter large. */
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);

@@ -2,13 +2,14 @@ import { Fragment, useMemo, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { notebookEntries } from '../../shared-lib/notebook/entries.ts';
 import { gapsOf } from '../../shared-lib/notebook/gaps.ts';
+import { listed } from '../../shared-lib/wording/listed.ts';
 import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { FindingPane } from '../findings/FindingPane.tsx';
 import { TakePhotosLine } from '../photos/TakePhotosLine.tsx';
 import { Button } from '../ui/Button.tsx';
 import { dateOnClock } from '../ui/shop-clock.ts';
-import { dateWords, hoursWords, listWords } from '../ui/words.ts';
+import { dateWords, hoursWords } from '../ui/words.ts';
 import { BeforeSection } from './BeforeSection.tsx';
 import { DayLine } from './DayLine.tsx';
 import { EntryLine } from './EntryLine.tsx';
@@ -35,7 +36,7 @@ const useWords = ({ road, slope, peopleNear }: VisitRecord['visit']['use']): str
   );
   return words.length === 0
     ? 'No road, no slope, nobody near'
-    : listWords(words).replace(/^./, (letter) => letter.toUpperCase());
+    : listed(words).replace(/^./, (letter) => letter.toUpperCase());
 };
 
 /** The visit as a page of a bench notebook, the standing always beside it. */

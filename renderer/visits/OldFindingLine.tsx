@@ -2,10 +2,11 @@ import { useState } from 'react';
 import { decisionWords } from '../../shared-lib/choices/words.ts';
 import type { OldFinding, RepeatFailure } from '../../shared-lib/contract/returning.ts';
 import { answerWords } from '../../shared-lib/returning/answer.ts';
+import { listed } from '../../shared-lib/wording/listed.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
-import { dateWords, hoursWords, listWords } from '../ui/words.ts';
+import { dateWords, hoursWords } from '../ui/words.ts';
 import { AnswerButtons } from './AnswerButtons.tsx';
 import styles from './BeforeSection.module.css';
 
@@ -71,7 +72,7 @@ export function OldFindingLine({ old, visitId, repeat, onFinding }: OldFindingLi
             {repeat.hoursSince !== null && `, ${hoursWords(repeat.hoursSince)} ago`}.{' '}
             {repeat.rootsLeft.length === 0
               ? 'Is there a root that nobody found?'
-              : `Root left then: ${listWords(repeat.rootsLeft)}.`}
+              : `Root left then: ${listed(repeat.rootsLeft)}.`}
           </p>
         )}
         {isAnswered && (

@@ -1,7 +1,8 @@
 import type { VisitRecord } from '../contract/visits.ts';
 import type { FindingLink } from '../model/finding.ts';
-import { asPart, asSentence, counted, listed } from '../report/sentence.ts';
+import { asPart, asSentence, counted } from '../report/sentence.ts';
 import { sourceById } from '../suspicions/sources.ts';
+import { listed } from '../wording/listed.ts';
 import type { Story, StoryFinding } from './stories.ts';
 
 type Told = Pick<VisitRecord, 'findings' | 'readings' | 'layout'>;

@@ -3,7 +3,8 @@ import type { Standing } from '../contract/standing.ts';
 import { tierWords } from '../judgement/tiers.ts';
 import type { Finding, FindingAction } from '../model/finding.ts';
 import { sayIsoDay } from '../report/dates.ts';
-import { asPart, asSentence, listed } from '../report/sentence.ts';
+import { asPart, asSentence } from '../report/sentence.ts';
+import { listed } from '../wording/listed.ts';
 import { sayMoney } from './money.ts';
 import type { DecisionKind } from './records.ts';
 

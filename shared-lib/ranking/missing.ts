@@ -1,10 +1,8 @@
 import { defectOf } from '../defects/index.ts';
 import { methodOf } from '../methods/index.ts';
 import type { Finding, FindingProof } from '../model/finding.ts';
+import { listed } from '../wording/listed.ts';
 import { honestState } from './honest-state.ts';
-
-const either = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 
 /** What still stops a condition from being a finished finding, in words; empty when nothing does. */
 export function missingOf(finding: Finding, proofs: readonly FindingProof[]): string[] {
@@ -16,7 +14,10 @@ export function missingOf(finding: Finding, proofs: readonly FindingProof[]): st
   if (finding.locations.length === 0) missing.push('where it is');
   if (doubts.includes('nothing-shows-it')) missing.push('a photo or a reading; until then it counts as suspected');
   if (doubts.includes('no-able-method') && defect !== null) {
-    const able = either(defect.confirmedBy.map((method) => methodOf(method).by));
+    const able = listed(
+      defect.confirmedBy.map((method) => methodOf(method).by),
+      'or',
+    );
     missing.push(`a look ${able}; until then it counts as suspected`);
   }
   if (finding.state === 'none-found') {

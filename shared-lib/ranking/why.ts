@@ -1,6 +1,7 @@
 import { damageClassWords } from '../judgement/damage-class.ts';
 import { urgencyWords } from '../judgement/urgency.ts';
 import type { Probability, Severity } from '../model/finding.ts';
+import { listed } from '../wording/listed.ts';
 import { namedConditionOf } from './named-conditions/index.ts';
 import type { Ranked } from './rank.ts';
 import type { RankingUse } from './rankable.ts';
@@ -116,9 +117,6 @@ function placeWords(item: Ranked, context: WhyContext): string {
       return '';
   }
 }
-
-const listed = (numbers: readonly number[]): string =>
-  numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
 
 /** Why a finding stands where it does, as one sentence a mechanic can read out. */
 export function why(item: Ranked, context: WhyContext): string {

@@ -1,9 +1,10 @@
 import { defectOf } from '../defects/index.ts';
 import { methodOf } from '../methods/index.ts';
 import type { FindingState } from '../model/finding.ts';
+import { listed } from '../wording/listed.ts';
 import { methodDeeds } from '../wording/report.ts';
 import type { RankedFinding } from './context.ts';
-import { asPart, listed } from './sentence.ts';
+import { asPart } from './sentence.ts';
 
 /** What would prove a suspicion: the methods that can confirm its defect and have not been used. */
 function wouldBeProvenBy({ finding }: RankedFinding): string {

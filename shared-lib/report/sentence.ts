@@ -21,13 +21,6 @@ export function shortened(text: string, most: number): string {
   return `${(space > most * 0.6 ? cut.slice(0, space) : cut).replace(/[,;:.\s]+$/, '')}…`;
 }
 
-/** `a`, `a and b`, `a, b and c` */
-export function listed(items: readonly string[], last: 'and' | 'or' = 'and'): string {
-  const [only = '', ...more] = items;
-  if (more.length === 0) return only;
-  return `${[only, ...more.slice(0, -1)].join(', ')} ${last} ${more.at(-1)}`;
-}
-
 export function paragraphs(text: string): string[] {
   return text
     .split(/\n\s*\n|\r\n?\s*\r\n?/)

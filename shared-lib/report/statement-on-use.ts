@@ -3,10 +3,11 @@ import type { Use } from '../model/visit.ts';
 import { classesOfPlace } from '../parts/classes-of-place.ts';
 import type { ComponentClass } from '../parts/component.ts';
 import { isJudged } from '../ranking/rankable.ts';
+import { listed } from '../wording/listed.ts';
 import { standingAfterWork } from './after-work.ts';
 import type { RankedFinding, ReportContext } from './context.ts';
 import type { ReportTag } from './model.ts';
-import { asPart, asSentence, counted, listed, shortened } from './sentence.ts';
+import { asPart, asSentence, counted, shortened } from './sentence.ts';
 
 /** What may not be done while a part of such a class is not to be trusted, most specific first. */
 const useOfClass: readonly [classes: readonly ComponentClass[], limit: string][] = [

@@ -2,6 +2,7 @@ import type { Verdict } from '../model/reading.ts';
 import { judge } from '../verdict/judge.ts';
 import type { Limit } from '../verdict/limit.ts';
 import { worstVerdict } from '../verdict/worst.ts';
+import { listed } from '../wording/listed.ts';
 import { applyInstrument } from './apply-instrument.ts';
 import { sheetOf } from './index.ts';
 import type { Numbers, SheetInput, SheetOutcome, SheetResult } from './outcome.ts';
@@ -10,6 +11,7 @@ import { type InputProblem, readField } from './read-fields.ts';
 import { type Fields, readInputs } from './read-inputs.ts';
 import { numberIn, readLimits } from './read-limits.ts';
 import type { Computed, ComputedLine, ResultSpec, Sheet } from './sheet-kind.ts';
+import { waysLeft } from './ways.ts';
 
 // What a caller hands in and gets back, beside the one function it calls.
 export type { SheetInput, SheetOutcome, SheetResult, TypedLimit } from './outcome.ts';
@@ -168,6 +170,12 @@ function fallbackOf(line: ComputedLine, spec: ResultSpec): { value: number; from
 const labelOf = (sheet: Sheet, id: string): string =>
   (sheet.inputs[id] ?? sheet.conditions[id])?.label.toLowerCase() ?? id;
 
+/** One way is a list of what is lacking; several are one choice between them. */
+const asked = (ways: readonly (readonly string[])[]): readonly string[] => {
+  const [only = []] = ways;
+  return ways.length < 2 ? only : [ways.map((way) => listed(way)).join(', or ')];
+};
+
 /** Results typed without their inputs; a computed one stands before them. */
 function takenOver(
   sheet: Sheet,
@@ -249,7 +257,7 @@ function lacking(
         verdict: 'recorded only',
         needs: outside
           ? ['values the formula holds for']
-          : missing.map((ids) => ids.map((id) => labelOf(sheet, id)).join(' or ')),
+          : asked(waysLeft(groups, (id) => fields.has(id)).map((way) => way.map((id) => labelOf(sheet, id)))),
         voidBecause: null,
       },
     ];

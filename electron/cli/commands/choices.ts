@@ -4,7 +4,7 @@ import { decisionWords } from '../../../shared-lib/choices/words.ts';
 import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import { tierWords } from '../../../shared-lib/judgement/tiers.ts';
-import { listed } from '../../../shared-lib/report/sentence.ts';
+import { listed } from '../../../shared-lib/wording/listed.ts';
 import { answer, run } from '../answer.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { withFolder } from '../with-folder.ts';

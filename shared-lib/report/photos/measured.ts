@@ -1,9 +1,10 @@
 import type { CalibratedPlane } from '../../measuring/calibrated-plane.ts';
 import { referenceWords, sizeWarnings, sizeWords } from '../../measuring/words.ts';
 import type { Mark } from '../../model/mark.ts';
+import { listed } from '../../wording/listed.ts';
 import { reportWords } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
-import { asSentence, listed } from '../sentence.ts';
+import { asSentence } from '../sentence.ts';
 
 export interface MeasuredMark {
   readonly mark: Mark;

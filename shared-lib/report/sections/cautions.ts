@@ -3,10 +3,10 @@ import { cautionsFor } from '../../cautions/cautions-for.ts';
 import { speakBecause, speakRemains } from '../../cautions/speak-because.ts';
 import type { VisitWork } from '../../contract/work.ts';
 import { standingFindings } from '../../ranking/to-rankable.ts';
+import { listed } from '../../wording/listed.ts';
 import { mendedByWork } from '../after-work.ts';
 import type { ReportContext } from '../context.ts';
 import type { CautionsSection } from '../model.ts';
-import { listed } from '../sentence.ts';
 
 /** Findings by their numbers, since their tags stand all over the report, with what work has left of them; all else in words. */
 function becauseOf(calls: readonly CautionCall[], context: ReportContext): string {

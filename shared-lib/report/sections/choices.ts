@@ -2,9 +2,10 @@ import { sayMoney } from '../../choices/money.ts';
 import { costWords, dispositionWords } from '../../choices/words.ts';
 import type { ChoiceView } from '../../contract/choices.ts';
 import { tierWords } from '../../judgement/tiers.ts';
+import { listed } from '../../wording/listed.ts';
 import type { ReportContext } from '../context.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
-import { asPart, asSentence, listed, shortened } from '../sentence.ts';
+import { asPart, asSentence, shortened } from '../sentence.ts';
 
 export type SayFindings = (ids: readonly string[]) => string;
 

@@ -1,8 +1,9 @@
 import { arrivalCoverage, sayEarlierWork, sayFluid, viewWords } from '../../intake/words.ts';
+import { listed } from '../../wording/listed.ts';
 import type { ReportContext } from '../context.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
 import { sayTyped } from '../reading-words.ts';
-import { asSentence, listed, paragraphs } from '../sentence.ts';
+import { asSentence, paragraphs } from '../sentence.ts';
 
 function howItIsUsed({ record }: ReportContext): string {
   const { use } = record.visit;

@@ -1,10 +1,11 @@
 import { type OpenDecision, openDecisions } from '../../choices/open-decisions.ts';
 import { decisionWords } from '../../choices/words.ts';
 import type { DecisionView } from '../../contract/choices.ts';
+import { listed } from '../../wording/listed.ts';
 import type { ReportContext } from '../context.ts';
 import { sayMoment } from '../dates.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
-import { asPart, asSentence, listed, shortened } from '../sentence.ts';
+import { asPart, asSentence, shortened } from '../sentence.ts';
 import { findingSpeaker } from './choices.ts';
 
 /** The last word on each finding and each choice; an earlier one was taken back by it. */

@@ -3,6 +3,7 @@ import { actionWords, tagWords } from '../../judgement/actions.ts';
 import { tierWords } from '../../judgement/tiers.ts';
 import { methodOf } from '../../methods/index.ts';
 import { resultKindOf } from '../../readings/result-kind.ts';
+import { listed } from '../../wording/listed.ts';
 import { reportWords, sheetName } from '../../wording/report.ts';
 import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
@@ -11,7 +12,7 @@ import { comparedPhotos } from '../photos/compared-photos.ts';
 import { reportPhoto } from '../photos/report-photo.ts';
 import { sayQuantities } from '../quantity-words.ts';
 import { sayResultLine } from '../reading-words.ts';
-import { asPart, asSentence, listed, paragraphs } from '../sentence.ts';
+import { asPart, asSentence, paragraphs } from '../sentence.ts';
 
 const row = (label: string, ...said: readonly string[]): ReportRow[] => {
   const kept = said.map((each) => each.trim()).filter((each) => each !== '');

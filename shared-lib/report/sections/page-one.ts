@@ -1,4 +1,5 @@
 import { tierWords } from '../../judgement/tiers.ts';
+import { listed } from '../../wording/listed.ts';
 import { reportWords } from '../../wording/report.ts';
 import { mendedByWork } from '../after-work.ts';
 import { certaintySentence } from '../certainty.ts';
@@ -8,7 +9,7 @@ import { sayHours } from '../hours.ts';
 import { markOf } from '../mark-of.ts';
 import type { PageOneItem, PageOneSection, ReportRow } from '../model.ts';
 import { reportPhoto } from '../photos/report-photo.ts';
-import { asPart, asSentence, counted, listed, shortened } from '../sentence.ts';
+import { asPart, asSentence, counted, shortened } from '../sentence.ts';
 import { statementOnUse } from '../statement-on-use.ts';
 import { choicesInShort } from './choices.ts';
 import { decidedInShort } from './decided.ts';

@@ -6,12 +6,13 @@ import { plotOf } from '../../readings/plots/plot-of.ts';
 import { type ResultKind, resultKindOf } from '../../readings/result-kind.ts';
 import type { SheetOutcome, SheetResult } from '../../sheets/compute.ts';
 import { sheetOf } from '../../sheets/index.ts';
+import { listed } from '../../wording/listed.ts';
 import { sheetName } from '../../wording/report.ts';
 import type { ReportContext } from '../context.ts';
 import { sayIsoDay, sayMoment } from '../dates.ts';
 import type { JudgedLine, ReadingBlock, ReadingsSection } from '../model.ts';
 import { sayResultLine, sayTyped, showResult } from '../reading-words.ts';
-import { asPart, asSentence, listed } from '../sentence.ts';
+import { asPart, asSentence } from '../sentence.ts';
 import { lineOf } from './diagrams.ts';
 
 /** Formula, standard, the handbook's figure beside it, and why it may not be judged. */

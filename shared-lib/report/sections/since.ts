@@ -3,10 +3,11 @@ import { decisionWords } from '../../choices/words.ts';
 import type { OldFinding, RepeatFailure } from '../../contract/returning.ts';
 import { showValue } from '../../quantities/show-quantity.ts';
 import { answerWords } from '../../returning/answer.ts';
+import { listed } from '../../wording/listed.ts';
 import type { ReportContext } from '../context.ts';
 import { sayIsoDay } from '../dates.ts';
 import type { SinceSection } from '../model.ts';
-import { asPart, asSentence, listed, shortened } from '../sentence.ts';
+import { asPart, asSentence, shortened } from '../sentence.ts';
 
 function hoursWords(hours: number, { shop }: ReportContext): string {
   return `${showValue(hours, '', 1, shop.units)}\u202fh`;

@@ -1,6 +1,7 @@
 import { tierWords } from '../../judgement/tiers.ts';
 import { resultKindOf } from '../../readings/result-kind.ts';
 import { sheetOf } from '../../sheets/index.ts';
+import { listed } from '../../wording/listed.ts';
 import { sheetName } from '../../wording/report.ts';
 import { outcomeWords, type WorkItem, type WorkProof } from '../../work/records.ts';
 import { mendedByWork, standingAfterWork } from '../after-work.ts';
@@ -8,7 +9,7 @@ import type { ReportContext } from '../context.ts';
 import { sayMoment } from '../dates.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
 import { showResult } from '../reading-words.ts';
-import { asPart, asSentence, listed, paragraphs } from '../sentence.ts';
+import { asPart, asSentence, paragraphs } from '../sentence.ts';
 import { statementOnUse } from '../statement-on-use.ts';
 import { findingSpeaker } from './choices.ts';
 

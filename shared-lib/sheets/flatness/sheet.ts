@@ -17,7 +17,7 @@ export const flatnessSheet = describeSheet({
   inputs: {
     points: {
       kind: 'rows',
-      label: 'Points: x, y and height',
+      label: 'Points (x, y, height)',
       row: 'point',
       column: 'x, y, height',
       columns: 3,

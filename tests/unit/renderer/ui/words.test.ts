@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countWords, dateWords, dayWords, hoursWords, listWords, numberWords } from '../../../../renderer/ui/words.ts';
+import { countWords, dateWords, dayWords, hoursWords, numberWords } from '../../../../renderer/ui/words.ts';
+import { listed } from '../../../../shared-lib/wording/listed.ts';
 
 /** U+202F, the narrow space that never breaks: BIPM's SI Brochure, 9th edition, 5.4.4, groups digits by a thin space. */
 const gap = '\u202f';
@@ -54,6 +55,6 @@ describe('counts and lists', () => {
     [['a', 'b'], 'a and b'],
     [['a', 'b', 'c'], 'a, b and c'],
   ])('%j is said as "%s"', (words, said) => {
-    expect(listWords(words)).toBe(said);
+    expect(listed(words)).toBe(said);
   });
 });

@@ -205,7 +205,7 @@ describe('what is missing', () => {
     expect(line('MS-21', 'play', { inputs: { radius: '200 mm' } })).toMatchObject({
       verdict: 'recorded only',
       value: null,
-      needs: ['way along the rim or straight distance between the points'],
+      needs: ['way along the rim, or straight distance between the points'],
     });
   });
 
