@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
-import { type NextTest, nextTestRule, nextTests } from '../../shared-lib/suspicions/next-test.ts';
+import { nextTestRule, nextTests } from '../../shared-lib/suspicions/next-test.ts';
 import type { SuspicionTable } from '../../shared-lib/suspicions/table.ts';
-import { listed } from '../../shared-lib/wording/listed.ts';
+import { whyNext } from '../../shared-lib/suspicions/why-next.ts';
 import { go } from '../app/place.ts';
 import { Button } from '../ui/Button.tsx';
 import styles from './CausesPage.module.css';
@@ -15,6 +15,7 @@ interface NextTestsProps {
 /** What to test next that would tell most, and what was not held against anything yet. */
 export function NextTests({ record, table }: NextTestsProps) {
   const tests = useMemo(() => nextTests(record), [record]);
+  const suspicions = record.choices?.suspicions ?? [];
   const open = table.columns.filter(({ state }) => state === 'open');
   const unheld = table.sources.filter(({ id }) => !table.columns.some(({ cells }) => cells.has(id)));
   if (table.columns.length === 0) return null;
@@ -33,7 +34,7 @@ export function NextTests({ record, table }: NextTestsProps) {
             <span>
               <strong>{test.name}</strong>
               {test.again !== '' && `, again, ${test.again}`}
-              <span className={styles.small}>{showsWords(test, table)}</span>
+              <span className={styles.small}>{whyNext(test, suspicions)}</span>
             </span>
             {test.open !== null && <OpenSheet visitId={record.visit.id} name={test.name} {...test.open} />}
           </li>
@@ -48,24 +49,6 @@ export function NextTests({ record, table }: NextTestsProps) {
       )}
     </section>
   );
-}
-
-const quoted = (table: SuspicionTable, test: NextTest, powers: readonly string[]): string[] =>
-  test.shows.flatMap(({ suspicionId, power }) => {
-    const column = table.columns.find(({ suspicion }) => suspicion.id === suspicionId);
-    return column === undefined || !powers.includes(power) ? [] : [`“${column.suspicion.what}”`];
-  });
-
-function showsWords(test: NextTest, table: SuspicionTable): string {
-  const parts = [
-    { powers: ['good'], words: 'shows' },
-    { powers: ['partial'], words: 'may show, and can miss,' },
-    { powers: ['cannot'], words: 'says nothing of' },
-  ].flatMap(({ powers, words }) => {
-    const named = quoted(table, test, powers);
-    return named.length === 0 ? [] : [`${words} ${listed(named)}`];
-  });
-  return parts.join('; ');
 }
 
 interface OpenSheetProps {

@@ -4,6 +4,7 @@ export const agedRubber = defineDefect({
   id: 'agehard',
   name: 'Aged rubber or plastic',
   meaning: 'rubber or plastic past its life by age',
+  said: ['perish', 'brittle'],
   where: [
     'BELT',
     'HOSE',

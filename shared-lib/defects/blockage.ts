@@ -4,6 +4,7 @@ export const blockage = defineDefect({
   id: 'restrict',
   name: 'Blockage',
   meaning: 'passage partly blocked',
+  said: ['blocked', 'clog', 'plugged'],
   where: [
     'RAD',
     'COOL',

@@ -4,6 +4,7 @@ export const breakage = defineDefect({
   id: 'broken',
   name: 'Breakage',
   meaning: 'part in two pieces or more',
+  said: ['broke', 'snapped'],
   where: 'anywhere',
   mark: 'point',
   quantities: ['pieces', 'allFound'],

@@ -4,6 +4,7 @@ export const burning = defineDefect({
   id: 'burnt',
   name: 'Burning',
   meaning: 'metal missing because it melted or hot gas cut it away',
+  said: ['burnt', 'burned'],
   where: ['EV', 'IV', 'EVS', 'IVS', 'PST', 'HG', 'HD', 'BORE', 'EXHM', 'CLUTCHD'],
   mark: 'area',
   quantities: ['area', 'depth', 'arc'],

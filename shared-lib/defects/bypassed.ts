@@ -4,6 +4,7 @@ export const bypassed = defineDefect({
   id: 'bypass',
   name: 'Safety device bypassed',
   meaning: 'safety or protection device defeated',
+  said: ['bypass', 'jumpered'],
   where: ['ELEC', 'INTLK', 'NSW', 'SW', 'PROT', 'RV', 'TSTAT', 'FUEL', 'STOP', 'BRK', 'HYD', 'COOL', 'LOCKV'],
   mark: 'point',
   quantities: ['how', 'normally'],

@@ -4,6 +4,7 @@ export const cavitationErosion = defineDefect({
   id: 'caverode',
   name: 'Cavitation erosion',
   meaning: 'sponge-like pitting of a wet surface by collapsing vapour bubbles',
+  said: ['cavitat', 'pinhole'],
   where: ['LNR', 'BLK', 'WPUMP', 'PUMPH'],
   mark: 'area',
   quantities: ['depth', 'wall', 'hole', 'area'],

@@ -4,6 +4,7 @@ export const chafing = defineDefect({
   id: 'chafe',
   name: 'Chafing',
   meaning: 'line or wire rubbed through by its neighbour',
+  said: ['chafe', 'rubbed'],
   where: ['HOSE', 'TUBE', 'HARN', 'CBL', 'HPL', 'LBK', 'LINE', 'COOL', 'HYD', 'FUEL'],
   mark: 'arrow',
   quantities: ['length', 'depth', 'layer', 'clearance'],

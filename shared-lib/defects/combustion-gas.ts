@@ -4,6 +4,7 @@ export const combustionGas = defineDefect({
   id: 'combgas',
   name: 'Combustion gas in coolant',
   meaning: 'combustion gas in the cooling system',
+  said: ['gasket', 'combustion gas'],
   where: ['COOL', 'COOLANT', 'HD', 'HG', 'LNR'],
   mark: 'point',
   quantities: ['testResult', 'bubbles', 'timeToColour'],

@@ -4,6 +4,7 @@ export const contamination = defineDefect({
   id: 'contam',
   name: 'Contamination',
   meaning: 'dirt, water, metal or another fluid where it does not belong',
+  said: ['dirt', 'contaminat', 'metal in oil'],
   where: [
     'TANK',
     'TANKH',

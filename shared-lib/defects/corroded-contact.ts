@@ -4,6 +4,7 @@ export const corrodedContact = defineDefect({
   id: 'galv',
   name: 'Corroded contact',
   meaning: 'corrosion products on a terminal or contact',
+  said: ['bad earth', 'bad ground', 'bad contact', 'green contact'],
   where: ['BAT', 'CBL', 'GND', 'SOL', 'STR', 'ALT', 'FUSE', 'HARN', 'SW', 'MSW', 'LAMP', 'INST'],
   mark: 'point',
   quantities: ['drop', 'resistance', 'current'],

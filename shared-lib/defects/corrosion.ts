@@ -4,6 +4,7 @@ export const corrosion = defineDefect({
   id: 'corr',
   name: 'Corrosion',
   meaning: 'metal wasted by rust or chemical attack',
+  said: ['corro', 'rust'],
   where: 'anywhere',
   mark: 'area',
   quantities: ['area', 'depth', 'loss'],

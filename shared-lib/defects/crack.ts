@@ -4,6 +4,7 @@ export const crack = defineDefect({
   id: 'crack',
   name: 'Crack',
   meaning: 'separation of metal, with or without a gap',
+  said: ['crack', 'fractur'],
   where: [
     'HD',
     'HG',

@@ -4,6 +4,7 @@ export const dead = defineDefect({
   id: 'inop',
   name: 'Does not work',
   meaning: 'does nothing, or shows something wrong',
+  said: ['dead', 'does not work', 'stopped working'],
   where: [
     'INST',
     'ELEC',

@@ -12,6 +12,8 @@ export interface Defect<Id extends string = string> {
   readonly meaning: string;
   /** After 'not examined for' and before 'not found'. */
   readonly sought: string;
+  /** Other beginnings of words it is said with, in lower case, beside its name. */
+  readonly said?: readonly string[];
   /** Codes of the parts it belongs to (with everything below them), or anywhere. It only sorts the picker. */
   readonly where: 'anywhere' | readonly string[];
   /** The shape a mark on a photo begins with. */

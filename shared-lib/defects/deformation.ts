@@ -4,6 +4,7 @@ export const deformation = defineDefect({
   id: 'deform',
   name: 'Bent or collapsed',
   meaning: 'bent, twisted, dented or collapsed',
+  said: ['bent', 'collapsed'],
   where: 'anywhere',
   mark: 'span',
   quantities: ['offset', 'angle', 'over'],

@@ -4,6 +4,7 @@ export const deposit = defineDefect({
   id: 'deposit',
   name: 'Deposit',
   meaning: 'carbon, lacquer or varnish',
+  said: ['deposit', 'coked'],
   where: ['RG', 'RING', 'PST', 'PORT-I', 'PORT-E', 'IV', 'EV', 'INJ', 'DCV', 'TURBO', 'INTM', 'EXHM', 'GLOW', 'PCH'],
   mark: 'area',
   quantities: ['thickness', 'filled'],

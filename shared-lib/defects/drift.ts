@@ -4,6 +4,7 @@ export const drift = defineDefect({
   id: 'drift',
   name: 'Drift',
   meaning: 'moves under load with the control in neutral',
+  said: ['drift', 'sink', 'drops'],
   where: ['CYL', 'LOCKV', 'CBV', 'LCHK', 'DCV', 'BOOM', 'ARM', 'MAST', 'BLADE', 'OUTR', 'FRM', 'HYD'],
   mark: 'span',
   quantities: ['drift', 'leak', 'temperature'],

@@ -4,6 +4,7 @@ export const earlierRepair = defineDefect({
   id: 'badrepair',
   name: 'Earlier repair',
   meaning: 'earlier repair not to accepted practice',
+  said: ['bad repair'],
   where: 'anywhere',
   mark: 'area',
   quantities: ['found', 'since'],

@@ -4,6 +4,7 @@ export const fluidJet = defineDefect({
   id: 'spray',
   name: 'Fluid jet',
   meaning: 'jet or mist of fluid under pressure',
+  said: ['spray'],
   where: ['HYD', 'HPL', 'INJ', 'FUEL', 'BRK', 'STEER', 'TRK'],
   mark: 'arrow',
   quantities: ['fluid', 'pressure', 'reach'],

@@ -4,6 +4,7 @@ export const heatChecking = defineDefect({
   id: 'heatcheck',
   name: 'Heat checking',
   meaning: 'shallow network of fine surface cracks from repeated heating and cooling',
+  said: ['heat crack'],
   where: ['HD', 'PST', 'DISC', 'DRUM', 'CLUTCHD', 'EXHM'],
   mark: 'area',
   quantities: ['length', 'width', 'area', 'longest', 'spacing'],

@@ -4,6 +4,7 @@ export const leak = defineDefect({
   id: 'sealleak',
   name: 'Leak',
   meaning: 'fluid past a seal, joint or gasket',
+  said: ['leak', 'drip', 'weep', 'seep'],
   where: ['HYD', 'COOL', 'FUEL', 'ENG', 'BRK', 'STEER', 'DRV', 'TURBO'],
   mark: 'arrow',
   quantities: ['class', 'drops', 'leak', 'fluid'],

@@ -4,6 +4,7 @@ export const looseness = defineDefect({
   id: 'loose',
   name: 'Loose',
   meaning: 'fastener or mount that does not clamp',
+  said: ['loose'],
   where: 'anywhere',
   mark: 'point',
   quantities: ['torque', 'angle', 'marksShifted'],

@@ -4,6 +4,7 @@ export const lowOutput = defineDefect({
   id: 'lowout',
   name: 'Low output',
   meaning: 'gives less than is needed',
+  said: ['weak', 'low output', 'low pressure'],
   where: [
     'PUMPH',
     'ALT',

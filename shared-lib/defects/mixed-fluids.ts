@@ -4,6 +4,7 @@ export const mixedFluids = defineDefect({
   id: 'mixing',
   name: 'Mixed fluids',
   meaning: 'one fluid in another',
+  said: ['emulsion', 'milky'],
   where: ['OIL-E', 'OIL-H', 'COOLANT', 'FUELF', 'SUMP', 'LUB', 'COOL', 'TANKH', 'TANK', 'GBX', 'RESV'],
   mark: 'point',
   quantities: ['mixed', 'levelChange', 'with'],

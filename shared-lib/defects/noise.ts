@@ -4,6 +4,7 @@ export const noise = defineDefect({
   id: 'noise',
   name: 'Noise or vibration',
   meaning: 'abnormal sound or vibration',
+  said: ['noise', 'vibrat', 'knock'],
   where: 'anywhere',
   mark: 'point',
   quantities: ['rpm', 'when', 'loudest'],

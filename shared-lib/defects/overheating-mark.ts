@@ -4,6 +4,7 @@ export const overheatingMark = defineDefect({
   id: 'overheatmark',
   name: 'Overheating mark',
   meaning: 'colour change or softened metal from heat',
+  said: ['overheated', 'blued'],
   where: ['DISC', 'DRUM', 'RBRG', 'MBRG', 'LNR', 'PST', 'ROD', 'CRK', 'HG', 'CLUTCHD', 'TURBO', 'EXHM', 'SHAFT'],
   mark: 'area',
   quantities: ['area', 'colour', 'hardness'],

@@ -4,6 +4,7 @@ export const pitting = defineDefect({
   id: 'pit',
   name: 'Pitting',
   meaning: 'small cavities in a surface',
+  said: ['pitted'],
   where: [
     'LNR',
     'BORE',

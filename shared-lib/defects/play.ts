@@ -4,6 +4,7 @@ export const play = defineDefect({
   id: 'play',
   name: 'Play',
   meaning: 'free movement beyond normal',
+  said: ['play', 'slack'],
   where: [
     'STEER',
     'PIN',

@@ -4,6 +4,7 @@ export const scale = defineDefect({
   id: 'scale',
   name: 'Scale',
   meaning: 'hard mineral crust on a wet, hot surface',
+  said: ['scale', 'furred'],
   where: ['HD', 'BLK', 'LNR', 'RAD', 'COOLER', 'OILCLR', 'CLRH', 'COOL'],
   mark: 'area',
   quantities: ['thickness', 'coverage', 'blocked'],

@@ -4,6 +4,7 @@ export const scoring = defineDefect({
   id: 'score',
   name: 'Scoring',
   meaning: 'groove along the travel from a hard particle or an edge',
+  said: ['score'],
   where: ['LNR', 'BORE', 'PST', 'ROD', 'CRK', 'MBRG', 'RBRG', 'CYL', 'DCV', 'PUMPH', 'DISC', 'DRUM', 'ROCK', 'CAMS'],
   mark: 'line',
   quantities: ['length', 'depth', 'count'],

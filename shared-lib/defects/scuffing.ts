@@ -4,6 +4,7 @@ export const scuffing = defineDefect({
   id: 'scuff',
   name: 'Scuffing',
   meaning: 'surface torn and smeared by metal rubbing on metal after the oil film was lost',
+  said: ['scuff'],
   where: ['LNR', 'BORE', 'PST', 'RING', 'TAP', 'LOBE', 'PIN', 'DISC'],
   mark: 'area',
   quantities: ['width', 'length', 'coverage', 'transferred'],

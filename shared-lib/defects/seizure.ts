@@ -4,6 +4,7 @@ export const seizure = defineDefect({
   id: 'seizure',
   name: 'Seizure',
   meaning: 'parts stuck, or that have been stuck',
+  said: ['seiz', 'stuck'],
   where: ['PST', 'MBRG', 'RBRG', 'TURBO', 'DCV', 'BRK', 'WPUMP', 'INJ', 'INJP', 'STR', 'ALT', 'HUB', 'PARK'],
   mark: 'point',
   quantities: ['breakaway', 'freed'],

@@ -4,6 +4,7 @@ export const sinking = defineDefect({
   id: 'sunk',
   name: 'Sunk seat or flange',
   meaning: 'seat, flange or counterbore worn below its datum',
+  said: ['sunk'],
   where: ['CBORE', 'LNR', 'FLG', 'IVS', 'EVS', 'IV', 'EV', 'INJB', 'PCH', 'HD', 'BLK'],
   mark: 'span',
   quantities: ['protrusion', 'recession', 'tilt'],

@@ -4,6 +4,7 @@ export const sludge = defineDefect({
   id: 'sludge',
   name: 'Sludge',
   meaning: 'soft deposit, emulsion or gel',
+  said: ['sludge'],
   where: ['SUMP', 'LUB', 'TANK', 'TANKH', 'RAD', 'FILT', 'FILH', 'OIL-E', 'OIL-H', 'COOLANT', 'RESV', 'BRE'],
   mark: 'area',
   quantities: ['depth', 'volume', 'colour'],

@@ -4,6 +4,7 @@ export const spalling = defineDefect({
   id: 'spall',
   name: 'Spalling',
   meaning: 'flakes out of a loaded surface',
+  said: ['spall'],
   where: ['LOBE', 'CAMS', 'TAP', 'MBRG', 'RBRG', 'HUB', 'GBX', 'DIFF', 'FINAL', 'TIMG', 'KPIN', 'TRK'],
   mark: 'area',
   quantities: ['area', 'depth', 'coverage'],

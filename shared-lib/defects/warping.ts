@@ -4,6 +4,7 @@ export const warping = defineDefect({
   id: 'warp',
   name: 'Warping',
   meaning: 'surface no longer flat',
+  said: ['warp', 'not flat'],
   where: ['HD', 'BLK', 'DECK', 'FIRE', 'EXHM', 'INTM', 'FLANGE', 'CLUTCHD', 'DISC'],
   mark: 'span',
   quantities: ['flatness', 'flatnessLocal'],

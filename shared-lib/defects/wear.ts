@@ -4,6 +4,7 @@ export const wear = defineDefect({
   id: 'wear',
   name: 'Wear',
   meaning: 'even loss of size',
+  said: ['worn', 'wear'],
   where: 'anywhere',
   mark: 'span',
   quantities: ['wear', 'size', 'ofLimit', 'elongation'],

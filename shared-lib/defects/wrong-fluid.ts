@@ -4,6 +4,7 @@ export const wrongFluid = defineDefect({
   id: 'wrongfluid',
   name: 'Wrong fluid',
   meaning: 'fluid not to specification, or plain water',
+  said: ['wrong fluid', 'wrong oil', 'wrong coolant'],
   where: ['COOLANT', 'COOL', 'OIL-E', 'OIL-H', 'FUELF', 'BRK', 'LUB', 'TANKH', 'SUMP', 'ELECTROLYTE', 'RESV'],
   mark: 'point',
   quantities: ['glycol', 'freeze', 'pH', 'inhibitor', 'label'],

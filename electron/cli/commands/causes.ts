@@ -5,6 +5,7 @@ import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import { historyOf } from '../../../shared-lib/suspicions/history.ts';
 import { nextTestRule, nextTests } from '../../../shared-lib/suspicions/next-test.ts';
 import { suspicionTable } from '../../../shared-lib/suspicions/table.ts';
+import { whyNext } from '../../../shared-lib/suspicions/why-next.ts';
 import { answer, run } from '../answer.ts';
 import { exitCodes } from '../exit-codes.ts';
 import { withFolder } from '../with-folder.ts';
@@ -20,7 +21,7 @@ const causesOf = (record: VisitRecord) => ({
     evidence: [...cells].map(([source, { bears, because, limit }]) => ({ source, bears, because, limit })),
     history: historyOf(suspicion, record).map(({ words }) => words),
   })),
-  next: nextTests(record),
+  next: nextTests(record).map((test) => ({ ...test, why: whyNext(test, record.choices?.suspicions ?? []) })),
   chains: storiesOf(record).map((story) => ({
     told: tellStory(story),
     roots: story.roots,
@@ -31,7 +32,7 @@ const causesOf = (record: VisitRecord) => ({
 const linesOf = ({ suspicions, next, chains }: ReturnType<typeof causesOf>): string[] => [
   ...suspicions.flatMap(({ what, history }) => [`${what}:`, ...history.map((line) => `  ${line}`)]),
   ...(next.length === 0 ? [] : [`What to test next. ${nextTestRule}`]),
-  ...next.map(({ name, again }) => `  ${name}${again === '' ? '' : `, again, ${again}`}`),
+  ...next.map(({ name, again, why }) => `  ${name}${again === '' ? '' : `, again, ${again}`}: ${why}`),
   ...chains.map(({ told }) => told.join(' ')),
 ];
 

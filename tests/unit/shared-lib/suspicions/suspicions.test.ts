@@ -4,9 +4,10 @@ import type { VisitRecord } from '../../../../shared-lib/contract/visits.ts';
 import type { Reading, Verdict } from '../../../../shared-lib/model/reading.ts';
 import { sheets } from '../../../../shared-lib/sheets/index.ts';
 import { historyOf } from '../../../../shared-lib/suspicions/history.ts';
-import { nextTests } from '../../../../shared-lib/suspicions/next-test.ts';
+import { type NextTest, nextTests } from '../../../../shared-lib/suspicions/next-test.ts';
 import { leftOpenBy, ownLimit } from '../../../../shared-lib/suspicions/own-limit.ts';
 import { suspicionTable } from '../../../../shared-lib/suspicions/table.ts';
+import { whyNext } from '../../../../shared-lib/suspicions/why-next.ts';
 import { aFinding, plainLayout } from '../../../support/ranking/a-finding.ts';
 
 const reading = (id: string, sheet: string, verdict: Verdict, differs: Partial<Reading> = {}): Reading => ({
@@ -47,13 +48,17 @@ const evidence = (id: string, differs: Partial<Evidence>): Evidence => ({
   ...differs,
 });
 
-type Told = Pick<VisitRecord, 'findings' | 'readings' | 'layout' | 'choices'>;
+type Told = Pick<VisitRecord, 'findings' | 'readings' | 'layout' | 'choices'> & {
+  readonly visit: { readonly complaint: string };
+};
 
 const visit = (
   suspicions: readonly Suspicion[],
   readings: readonly Reading[] = [],
   findings: Told['findings'] = [],
+  complaint = '',
 ): Told => ({
+  visit: { complaint },
   findings,
   readings,
   layout: { id: 'l1', machineId: 'm1', version: 1, layout: plainLayout },
@@ -177,8 +182,8 @@ describe('what to test next', () => {
     const [first, second] = nextTests(visit([crack, gasket]));
     expect([first?.name, second?.name]).toEqual(['Cylinder leakage', 'Compression']);
     expect(first?.shows).toEqual([
-      { suspicionId: 'crack', power: 'partial' },
-      { suspicionId: 'gasket', power: 'good' },
+      { suspicionId: 'crack', power: 'partial', because: { by: 'kind', said: 'crack' } },
+      { suspicionId: 'gasket', power: 'good', because: { by: 'kind', said: 'combustion gas in coolant' } },
     ]);
     const order = nextTests(visit([crack, gasket])).map(({ isOpened }) => isOpened);
     expect(order).toEqual(order.toSorted());
@@ -196,6 +201,71 @@ describe('what to test next', () => {
     expect(nextTests(visit([crack], [taken('85 °C')])).map(({ name }) => name)).not.toContain(
       'Combustion gas in the coolant',
     );
+  });
+
+  // Source: the handbook's case S3: a blade that drops is asked of the cylinder's drift, then of pressure and flow.
+  it('reads the words of a suspicion whose kind is not said, and says that it did', () => {
+    const valve = suspicion('valve', { what: 'control valve lets the blade sink', at: 'HYD/DCV' });
+    const record = visit([valve]);
+    const [first] = nextTests(record);
+    expect(first?.name).toBe('Hydraulic cylinder drift');
+    expect(whyNext(first as NextTest, [valve])).toBe(
+      'may show, and can miss, “control valve lets the blade sink” (its words say: sinks or drops under load)',
+    );
+  });
+
+  it('a kind that the words name is gone by as one that is said', () => {
+    const read = suspicion('s', { what: 'cracked head', at: 'ENG/HD.1' });
+    const said = suspicion('s', { what: 'cracked head', at: 'ENG/HD.1', defect: 'crack' });
+    const names = (each: Suspicion) => nextTests(visit([each])).map(({ name }) => name);
+    expect(names(read)).toEqual(names(said));
+    // The table says that compression cannot show a crack; the complaint does not change that.
+    const smoke = nextTests(visit([read], [], [], 'White smoke when cold.'));
+    expect(smoke.map(({ name }) => name)).not.toContain('Compression');
+  });
+
+  // Source: the handbook's 1.2 and MS-01 to MS-04: a slow crank is asked of the battery first, then cranking, then the cable.
+  it('goes by the complaint where neither kind nor words say anything, and stays in the system that is meant', () => {
+    const strap = suspicion('s', { what: 'something in the cables', at: 'ELEC/GND.1' });
+    const told = nextTests(visit([strap], [], [], 'Slow to crank. The wheel has slack in it.'));
+    expect(told.map(({ name }) => name)).toEqual([
+      'Battery at rest',
+      'Cranking',
+      'Voltage drop of a cable',
+      'Battery under load',
+    ]);
+    expect(told[0]?.shows).toEqual([
+      { suspicionId: 's', power: 'partial', because: { by: 'complaint', said: 'turns over slowly' } },
+    ]);
+  });
+
+  it('a place alone comes last, and says that it is all there is to go by', () => {
+    const cooler = suspicion('a', { what: 'that thing again', at: 'COOL/CAP' });
+    const crack = suspicion('b', { what: 'b', at: 'ENG/HD.1', defect: 'crack' });
+    const [alone] = nextTests(visit([cooler]));
+    expect(whyNext(alone as NextTest, [cooler])).toMatch(
+      /^may say something of .*of what kind it would be is not said/,
+    );
+    const both = nextTests(visit([cooler, crack]));
+    expect(both.map(({ shows }) => shows.some(({ because }) => because?.by === 'kind'))).toEqual([
+      true,
+      true,
+      true,
+      true,
+    ]);
+  });
+
+  it('does not offer what was tested since, and does offer it for the other of two like parts', () => {
+    const right = suspicion('r', { what: 'right piston lets the blade sink', at: 'HYD/CYL.blade.R' });
+    const drift = (at: string) => reading('r1', 'MS-20', 'within', { at });
+    const names = (readings: readonly Reading[]) => nextTests(visit([right], readings)).map(({ name }) => name);
+    expect(names([])).toContain('Hydraulic cylinder drift');
+    expect(names([drift('HYD/CYL.blade.R')])).not.toContain('Hydraulic cylinder drift');
+    expect(names([drift('HYD/CYL.blade.L')])).toContain('Hydraulic cylinder drift');
+    expect(names([reading('r1', 'MS-20', 'void', { at: 'HYD/CYL.blade.R' })])).toContain('Hydraulic cylinder drift');
+    const looked = aFinding(4, { defect: 'crack', state: 'none-found', methods: ['PT'], locations: ['ENG/HD.1'] });
+    const head = suspicion('h', { what: 'cracked head', at: 'ENG/HD.1' });
+    expect(nextTests(visit([head], [], [looked])).map(({ name }) => name)).not.toContain('Penetrant');
   });
 
   it('is silent of what is given up or found', () => {
