@@ -1,5 +1,6 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { type Narrowing, narrowed, wholeTable } from '../../shared-lib/suspicions/narrow.ts';
 import { suspicionTable } from '../../shared-lib/suspicions/table.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
@@ -10,11 +11,15 @@ import { ChainView } from './ChainView.tsx';
 import { NextTests } from './NextTests.tsx';
 import { SuspicionPane } from './SuspicionPane.tsx';
 import { SuspicionTableView } from './SuspicionTableView.tsx';
+import { TableFilter } from './TableFilter.tsx';
 import { WriteLine } from './WriteLine.tsx';
 
 interface CausesPageProps {
   readonly record: VisitRecord;
 }
+
+/** From here on a table is longer than a small screen, and its lines can be chosen. */
+const longTable = 8;
 
 /** What it could be, held against all that was read, found and seen; and what led to what. */
 export function CausesPage({ record }: CausesPageProps) {
@@ -25,6 +30,22 @@ export function CausesPage({ record }: CausesPageProps) {
   const add = useChange('suspicion.add');
   const see = useChange('finding.add');
   const picked = table.columns.find(({ suspicion }) => suspicion.id === pickedId);
+  const body = useRef<HTMLTableSectionElement>(null);
+  const [narrowing, setNarrowing] = useState(wholeTable);
+  // A line that stood when the lines were chosen stays while it is worked on, whatever becomes of it.
+  const [kept, setKept] = useState<ReadonlySet<string>>(new Set());
+  const sources = useMemo(() => {
+    const now = new Set(narrowed(table, narrowing).map(({ id }) => id));
+    return table.sources.filter(({ id }) => now.has(id) || kept.has(id));
+  }, [table, narrowing, kept]);
+  const narrow = (next: Narrowing) => {
+    setNarrowing(next);
+    setKept(new Set(narrowed(table, next).map(({ id }) => id)));
+  };
+  const pick = (id: string | null) => {
+    setPicked(id);
+    if (narrowing.bearsOn !== null) narrow({ ...narrowing, bearsOn: id });
+  };
   const error = add.error ?? see.error;
   return (
     <div className={styles.panes}>
@@ -54,7 +75,28 @@ export function CausesPage({ record }: CausesPageProps) {
               against it: for, against, or cannot tell. A wrong turn stays on the page, with what turned it.
             </p>
           ) : (
-            <SuspicionTableView record={record} table={table} pickedId={pickedId} onPick={setPicked} />
+            <>
+              {(table.sources.length > longTable || narrowing !== wholeTable) && (
+                <TableFilter
+                  table={table}
+                  narrowing={narrowing}
+                  shown={sources.length}
+                  pickedId={pickedId}
+                  onNarrow={narrow}
+                  onEnterTable={() =>
+                    body.current?.querySelector<HTMLElement>('button[data-stop][tabindex="0"]')?.focus()
+                  }
+                />
+              )}
+              <SuspicionTableView
+                record={record}
+                table={table}
+                sources={sources}
+                pickedId={pickedId}
+                onPick={pick}
+                body={body}
+              />
+            </>
           )}
           {table.columns.length > 0 && (
             <WriteLine
@@ -63,7 +105,11 @@ export function CausesPage({ record }: CausesPageProps) {
               button="Write it down"
               isRunning={see.isRunning}
               onWrite={(words, onDone) =>
-                see.run({ visitId: visit.id, kind: 'observation', state: 'confirmed', words }, onDone)
+                see.run({ visitId: visit.id, kind: 'observation', state: 'confirmed', words }, () => {
+                  // What was just written is not hidden.
+                  narrow(wholeTable);
+                  onDone();
+                })
               }
             />
           )}
@@ -75,9 +121,9 @@ export function CausesPage({ record }: CausesPageProps) {
       </section>
       <aside className={styles.side} aria-label="One suspicion, and what to test next">
         {picked !== undefined && (
-          <SuspicionPane key={picked.suspicion.id} record={record} column={picked} onClose={() => setPicked(null)} />
+          <SuspicionPane key={picked.suspicion.id} record={record} column={picked} onClose={() => pick(null)} />
         )}
-        <NextTests record={record} table={table} />
+        <NextTests record={record} table={table} onShowUnheld={() => narrow({ ...wholeTable, kind: 'not-held' })} />
       </aside>
     </div>
   );

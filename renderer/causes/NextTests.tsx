@@ -10,10 +10,11 @@ import styles from './CausesPage.module.css';
 interface NextTestsProps {
   readonly record: VisitRecord;
   readonly table: SuspicionTable;
+  readonly onShowUnheld: () => void;
 }
 
 /** What to test next that would tell most, and what was not held against anything yet. */
-export function NextTests({ record, table }: NextTestsProps) {
+export function NextTests({ record, table, onShowUnheld }: NextTestsProps) {
   const tests = useMemo(() => nextTests(record), [record]);
   const suspicions = record.choices?.suspicions ?? [];
   const open = table.columns.filter(({ state }) => state === 'open');
@@ -42,9 +43,14 @@ export function NextTests({ record, table }: NextTestsProps) {
       </ol>
       {tests.length > 0 && <p className={styles.small}>{nextTestRule}</p>}
       {open.length > 0 && unheld.length > 0 && (
-        <p className={styles.small}>
-          {unheld.length === 1 ? 'One line' : `${unheld.length} lines`} of the table{' '}
-          {unheld.length === 1 ? 'is' : 'are'} not held against any suspicion yet.
+        <p className={styles.row}>
+          <span className={styles.small}>
+            {unheld.length === 1 ? 'One line' : `${unheld.length} lines`} of the table{' '}
+            {unheld.length === 1 ? 'is' : 'are'} not held against any suspicion yet.
+          </span>
+          <Button look="link" onPress={onShowUnheld}>
+            Show
+          </Button>
         </p>
       )}
     </section>

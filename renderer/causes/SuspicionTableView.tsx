@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, type RefObject, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { speakComponent } from '../../shared-lib/parts/speak-component.ts';
 import type { EvidenceSource } from '../../shared-lib/suspicions/sources.ts';
@@ -16,8 +16,11 @@ import styles from './SuspicionTableView.module.css';
 interface SuspicionTableViewProps {
   readonly record: VisitRecord;
   readonly table: SuspicionTable;
+  /** The lines that stand: all of them, or those that were asked for. */
+  readonly sources: readonly EvidenceSource[];
   readonly pickedId: string | null;
   readonly onPick: (id: string | null) => void;
+  readonly body: RefObject<HTMLTableSectionElement | null>;
 }
 
 const isGridKey = (key: string): boolean => ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight'].includes(key);
@@ -26,12 +29,12 @@ const isGridKey = (key: string): boolean => ['ArrowUp', 'ArrowDown', 'ArrowLeft'
  * The table of suspicions against evidence. One stop for the tab key: arrows go from word to word, and along the rows; the
  * words themselves are buttons.
  */
-export function SuspicionTableView({ record, table, pickedId, onPick }: SuspicionTableViewProps) {
-  const body = useRef<HTMLTableSectionElement>(null);
+export function SuspicionTableView({ record, table, sources, pickedId, onPick, body }: SuspicionTableViewProps) {
   const [stop, setStop] = useState('');
-  const { columns, sources } = table;
+  const { columns } = table;
   const first = `${sources[0]?.id} ${columns[0]?.suspicion.id} against`;
-  const current = stop === '' ? first : stop;
+  // A line that no longer stands holds no stop.
+  const current = sources.some(({ id }) => stop.startsWith(`${id} `)) ? stop : first;
 
   const move = (event: KeyboardEvent) => {
     const here =
@@ -83,7 +86,10 @@ export function SuspicionTableView({ record, table, pickedId, onPick }: Suspicio
           ))}
         </tbody>
       </table>
-      {sources.length === 0 && (
+      {table.sources.length > 0 && sources.length === 0 && (
+        <p className={styles.none}>No line of the table is such. What was hidden is still there: show all.</p>
+      )}
+      {table.sources.length === 0 && (
         <p className={styles.none}>Nothing was read, found or seen yet. What is, becomes a line here by itself.</p>
       )}
     </>

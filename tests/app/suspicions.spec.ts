@@ -103,6 +103,81 @@ test('suspicions are listed, held against evidence by keyboard alone, given up a
   await expect(causes.getByRole('row', { name: /No smoke on the hill/ })).toHaveCount(0);
 });
 
+test('a long table is narrowed by keyboard, and nothing that is worked on goes from under the hand', async ({
+  folder,
+  launch,
+}) => {
+  const { visits } = takeIn(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
+  const visitId = visits.V1 ?? '';
+  const program = await launch();
+  const { page } = program;
+  for (let drive = 1; drive <= 24; drive += 1)
+    await program.call('finding.add', {
+      visitId,
+      kind: 'observation',
+      state: 'confirmed',
+      words: drive === 17 ? 'Bubbles in the neck on the quarry ramp' : `Test drive ${drive}: nothing new`,
+    });
+  await page
+    .getByRole('button', { name: /skid-steer/i })
+    .first()
+    .click();
+  await expect(page.getByRole('article', { name: 'Notebook page' })).toBeVisible();
+  await page.keyboard.press('Control+5');
+  const causes = page.getByRole('region', { name: 'What it could be' });
+  const filter = causes.getByRole('search', { name: 'Lines of the table' });
+  const lines = causes.getByRole('rowheader');
+  const all = await lines.count();
+  expect(all).toBeGreaterThan(24);
+  await expect(filter.getByRole('status')).toHaveText(`${all} lines`);
+  expect(await seriousViolations(page)).toEqual([]);
+  await program.picture('causes-long');
+
+  // Its key, words as they begin, and down into the table.
+  await causes.getByRole('columnheader').nth(1).getByRole('button').focus();
+  await page.keyboard.press('/');
+  await page.keyboard.type('quarry bub');
+  await expect(lines).toHaveCount(1);
+  await expect(filter.getByRole('status')).toHaveText(`1 of ${all} lines`);
+  await page.keyboard.press('ArrowDown');
+  await expect(causes.getByRole('button', { name: /^(for|against|cannot tell): / }).first()).toBeFocused();
+  await page.keyboard.press('/');
+  await page.keyboard.press('Escape');
+  await expect(lines).toHaveCount(all);
+
+  // The lines nobody has held against anything: one that is held now stays, so that its reason can be written.
+  const next = page.getByRole('region', { name: 'What to test next' });
+  await next.getByRole('button', { name: 'Show' }).click();
+  const open = await lines.count();
+  expect(open).toBeLessThan(all);
+  const row = causes.getByRole('row').filter({ hasText: 'quarry ramp' });
+  await row
+    .getByRole('button', { name: /^for: / })
+    .first()
+    .press('Enter');
+  await expect(row.getByRole('button', { name: /^for: / }).first()).toHaveAttribute('aria-pressed', 'true');
+  await expect(lines).toHaveCount(open);
+  await program.picture('causes-narrowed');
+  await filter.getByRole('radio', { name: /^not held/ }).focus();
+  await page.keyboard.press('ArrowLeft');
+  await expect(lines).toHaveCount(all);
+  await filter.getByRole('radio', { name: /^not held/ }).check();
+  await expect(lines).toHaveCount(open - 1);
+
+  // What bears on the one that is picked.
+  await filter.getByRole('button', { name: 'Show all' }).click();
+  await causes.getByRole('columnheader').nth(1).getByRole('button').click();
+  await filter.getByRole('checkbox', { name: /^only what bears on/ }).check();
+  await expect(lines.filter({ hasText: 'quarry ramp' })).toHaveCount(1);
+  await expect(lines.filter({ hasText: 'Test drive' })).toHaveCount(0);
+
+  // What is written down now is not hidden by what was asked for before.
+  await causes.getByRole('textbox', { name: /test drive/ }).fill('Steam at the tail');
+  await page.keyboard.press('Enter');
+  await expect(lines.filter({ hasText: 'Steam at the tail' })).toHaveCount(1);
+  await expect(lines).toHaveCount(all + 1);
+});
+
 test('what led to what is drawn, told, and put right; a cause that comes after its effect is refused', async ({
   folder,
   launch,

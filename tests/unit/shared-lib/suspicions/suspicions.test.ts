@@ -4,6 +4,7 @@ import type { VisitRecord } from '../../../../shared-lib/contract/visits.ts';
 import type { Reading, Verdict } from '../../../../shared-lib/model/reading.ts';
 import { sheets } from '../../../../shared-lib/sheets/index.ts';
 import { historyOf } from '../../../../shared-lib/suspicions/history.ts';
+import { countOfKind, type Narrowing, narrowed, wholeTable } from '../../../../shared-lib/suspicions/narrow.ts';
 import { type NextTest, nextTests } from '../../../../shared-lib/suspicions/next-test.ts';
 import { leftOpenBy, ownLimit } from '../../../../shared-lib/suspicions/own-limit.ts';
 import { suspicionTable } from '../../../../shared-lib/suspicions/table.ts';
@@ -276,5 +277,44 @@ describe('what to test next', () => {
       turns: [{ id: 't', turn: 'found', findingId: 'f1', because: '', atMs: 1 }],
     });
     expect(nextTests(visit([given, found]))).toEqual([]);
+  });
+});
+
+describe('a long table', () => {
+  const gas = reading('r1', 'MS-09', 'not found by this test');
+  const hold = reading('r2', 'MS-07', 'beyond', { takenAtMs: 2000 });
+  const wet = aFinding(1, { defect: 'sealleak', locations: ['COOL/HOSE.upper'] });
+  const drive = aFinding(2, { kind: 'observation', defect: null, words: 'No smoke on the hill' });
+  const crack = suspicion('crack', {
+    evidence: [
+      evidence('e1', { readingId: 'r1', bears: 'against' }),
+      evidence('e2', { readingId: 'r1', bears: 'cannot tell', because: 'taken cold', atMs: 3000 }),
+      evidence('e3', { findingId: 'f1', bears: 'for' }),
+    ],
+  });
+  const hose = suspicion('hose', { evidence: [evidence('e4', { readingId: 'r2', bears: 'for' })] });
+  const table = suspicionTable(visit([crack, hose], [gas, hold], [wet, drive]));
+  const idsOf = (differs: Partial<Narrowing>) => narrowed(table, { ...wholeTable, ...differs }).map(({ id }) => id);
+
+  it.each([
+    ['all of it', {}, ['f1', 'f2', 'r1', 'r2']],
+    ['what was read', { kind: 'reading' }, ['r1', 'r2']],
+    ['what was found', { kind: 'finding' }, ['f1']],
+    ['what was seen or told', { kind: 'observation' }, ['f2']],
+    ['what is held against nothing yet', { kind: 'not-held' }, ['f2']],
+    ['what was turned round', { kind: 'turned' }, ['r1']],
+    ['what bears on one suspicion', { bearsOn: 'crack' }, ['f1', 'r1']],
+    ['words of the line, as they begin, in any order', { words: 'hill SMO' }, ['f2']],
+    ['the reason in a cell', { words: 'taken cold' }, ['r1']],
+    ['how it came out', { words: 'beyond' }, ['r2']],
+    ['both at once', { kind: 'reading', bearsOn: 'hose' }, ['r2']],
+    ['nothing of the kind', { words: 'constructor' }, []],
+  ] satisfies [string, Partial<Narrowing>, string[]][])('is narrowed to %s', (_name, differs, ids) => {
+    expect(idsOf(differs)).toEqual(ids);
+  });
+
+  it('every line is of one of the three kinds', () => {
+    const counts = (['reading', 'finding', 'observation'] as const).map((kind) => countOfKind(table, kind));
+    expect(counts.reduce((sum, count) => sum + count)).toBe(countOfKind(table, 'all'));
   });
 });
