@@ -92,7 +92,7 @@ const systemOf = (path: string): string => parseLocation(path).path[0]?.code ?? 
 
 /** A complaint is of the whole machine: it speaks for a suspicion where the sheet is taken in the same system. */
 const isInSystem = ({ takenAt }: Sheet, at: string | null): boolean =>
-  at === null || takenAt.length === 0 || takenAt.some((part) => systemOf(part) === systemOf(at));
+  at === null || takenAt.some((part) => systemOf(part) === systemOf(at));
 
 /**
  * What a sheet could say of a suspicion, and why it is thought to: by the kind of defect; by what the suspicion's own words,

@@ -6,7 +6,7 @@ import type { NextTest, Reason, Shows } from './next-test.ts';
 function reasonWords({ by, said }: Reason): string {
   switch (by) {
     case 'kind':
-      return `it is a matter of ${said}`;
+      return `said to be: ${said}`;
     case 'words':
       return `its words say: ${said}`;
     case 'complaint':
