@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CostLine, Money } from '../choices/records.ts';
 import {
   Certainty,
   DamageClass,
@@ -177,6 +178,7 @@ export const ScenarioChoice = z.strictObject({
   chosen: z.literal(true).optional(),
   dispositions: z.record(findingId, z.union([disposition, dispositionAfter])),
   steps: steps.optional(),
+  costs: z.array(CostLine.omit({ id: true })).optional(),
 });
 export type ScenarioChoice = z.infer<typeof ScenarioChoice>;
 
@@ -244,6 +246,7 @@ export const ScenarioVisit = z.strictObject({
     })
     .optional(),
   steps: steps.optional(),
+  money: Money.optional(),
   choices: z.array(ScenarioChoice).optional(),
   decisions: z
     .array(

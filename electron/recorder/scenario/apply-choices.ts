@@ -58,6 +58,7 @@ const takeSuspicions = async (applying: ApplyingChoices): Promise<void> => {
 /** The file's choices; what it returns is the one that the owner took. */
 const takeChoices = async ({ context, visit, visitId, findingId }: ApplyingChoices): Promise<string | null> => {
   let chosen: string | null = null;
+  if (visit.money !== undefined) await context.call('money.set', { visitId, ...visit.money });
   for (const choice of visit.choices ?? []) {
     const { id } = await context.call('choice.add', { visitId, name: choice.name });
     for (const [ref, disposition] of Object.entries(choice.dispositions)) {
@@ -71,6 +72,7 @@ const takeChoices = async ({ context, visit, visitId, findingId }: ApplyingChoic
       });
     }
     for (const step of choice.steps ?? []) await context.call('choice.addStep', { id, ...stepInput(step) });
+    for (const cost of choice.costs ?? []) await context.call('choice.addCost', { id, ...cost });
     if (choice.chosen === true) chosen = id;
   }
   return chosen;

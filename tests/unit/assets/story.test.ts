@@ -37,6 +37,18 @@ describe('the demo as a whole', () => {
     expect([...shown].sort()).toEqual(photos.map((name) => `photos/${name}`).sort());
   });
 
+  it('has a sum on every choice that mends something, in one currency, and none where nothing is done', () => {
+    const offered = scenarios.flatMap(({ visits }) =>
+      visits.flatMap(({ money, choices = [] }) => choices.map((choice) => ({ money, choice }))),
+    );
+    expect(offered).not.toHaveLength(0);
+    for (const { money, choice } of offered) {
+      const mends = Object.values(choice.dispositions).some((is) => is !== 'left');
+      expect((choice.costs ?? []).length > 0, choice.name).toBe(mends);
+      expect(money, choice.name).toEqual({ currency: 'EUR', taxPercent: '20' });
+    }
+  });
+
   it('never says OK or safe, and blames nobody', () => {
     const words = files.map((name) => readFileSync(new URL(name, folder), 'utf8'));
     for (const text of words) expect(text).not.toMatch(/\b(OK|okay|safe(?!":)(?!")|abused?|neglect\w*|fault of)\b/);
