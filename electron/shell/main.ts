@@ -22,7 +22,7 @@ if (app.requestSingleInstanceLock()) {
   const appFolder = app.getAppPath();
   const recorder = new RecorderProcess({
     node: recorderNode(appFolder, app.isPackaged ? process.resourcesPath : null),
-    script: join(appFolder, 'electron/recorder/main.ts'),
+    script: join(appFolder, 'dist/recorder/main.js'),
     dataFolder,
     codeFolder,
     onEvent: (event) => {

@@ -2,15 +2,15 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
-const sources = ['renderer', 'electron/shell', 'shared-lib', 'assets/fonts', 'package-lock.json'];
-const results = ['dist/renderer/index.html', 'dist/shell/main.js', 'dist/shell/preload.cjs'];
+const sources = ['renderer', 'electron/shell', 'electron/recorder', 'shared-lib', 'assets/fonts', 'package-lock.json'];
+const results = ['dist/renderer/index.html', 'dist/shell/main.js', 'dist/shell/preload.cjs', 'dist/recorder/main.js'];
 
-/** Builds the window and the shell, unless they are newer than everything they are made of. */
+/** Builds the window, the shell and the recorder, unless they are newer than everything they are made of. */
 export function buildWhenStale(project) {
   const built = Math.min(...results.map((file) => changedAtMs(join(project, file))));
   const changed = Math.max(...sources.map((name) => newestMs(join(project, name))));
   if (built > changed) return;
-  console.error('Building the window (a few seconds).');
+  console.error('Building the program (a few seconds).');
   const { status } = npmRun(project, ['run', '--silent', 'build']);
   if (status !== 0) throw new Error('The build failed.');
 }

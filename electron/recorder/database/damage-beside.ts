@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import { ownProgram } from '../own-files.ts';
 
 /**
  * SQLite's quick check in a thread of its own: it reads the whole database, and calls are answered meanwhile.
@@ -8,7 +9,7 @@ import { Worker } from 'node:worker_threads';
  */
 export const damageBeside = (dataFolder: string): Promise<string | null> =>
   new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./damage-worker.ts', import.meta.url), { workerData: dataFolder });
+    const worker = new Worker(ownProgram('database/damage-worker'), { workerData: dataFolder });
     worker.once('message', resolve);
     worker.once('error', reject);
     // After an answer this changes nothing; without one, nobody may wait for ever.

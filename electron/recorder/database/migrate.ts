@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type Database from 'better-sqlite3';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { projectFile } from '../own-files.ts';
 
 export interface Migration {
   readonly version: number;
@@ -10,7 +11,7 @@ export interface Migration {
 }
 
 /** The numbered `.sql` files, in order. Their numbers must rise by one from 1: a gap or a double is a bug. */
-export const readMigrations = (folder = join(import.meta.dirname, 'migrations')): Migration[] =>
+export const readMigrations = (folder = projectFile('electron/recorder/database/migrations')): Migration[] =>
   readdirSync(folder)
     .filter((name) => name.endsWith('.sql'))
     .sort()

@@ -1,6 +1,7 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { ownProgram } from '../own-files.ts';
 import type { FromMeasuringChild, MeasuringAnswer, MeasuringJob } from './job.ts';
 
 const patienceMs = 60_000;
@@ -45,7 +46,7 @@ export class Measurer {
 
   #start(): ChildProcess {
     const { ELECTRON_RUN_AS_NODE: _, NODE_OPTIONS: __, ...env } = process.env;
-    const child = fork(join(import.meta.dirname, 'child.ts'), [], {
+    const child = fork(ownProgram('measuring/child'), [], {
       execArgv: ['--max-old-space-size=1024'],
       serialization: 'advanced',
       stdio: ['ignore', 'ignore', 'ignore', 'ipc'],

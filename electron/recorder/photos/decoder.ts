@@ -1,7 +1,7 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
+import { ownProgram } from '../own-files.ts';
 import type { Job, JobAnswer, Refusal, Taken } from './decode/job.ts';
 
 export interface ToChild {
@@ -31,7 +31,7 @@ export const usualLimits: DecoderLimits = {
   mostBytes: 1_250_000_000,
   restBytes: 600_000_000,
   idleMs: 60_000,
-  childModule: join(import.meta.dirname, 'decode', 'child.ts'),
+  childModule: ownProgram('photos/decode/child'),
 };
 
 const watchEveryMs = 40;

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
+import { projectFile } from '../own-files.ts';
 import { photosOf } from '../photos/photo-service.ts';
 import { originalByDigest } from '../photos/queries.ts';
 import { people, rowToShop, shopRow } from '../shop/queries.ts';
@@ -10,8 +10,7 @@ import { zoneMinutes } from '../shop/zone.ts';
 import { visitRecord } from '../visits/visit-record.ts';
 
 const programVersion = String(
-  (JSON.parse(readFileSync(join(import.meta.dirname, '../../../package.json'), 'utf8')) as { version: unknown })
-    .version,
+  (JSON.parse(readFileSync(projectFile('package.json'), 'utf8')) as { version: unknown }).version,
 );
 
 /** What a visit's report is made from, as it stands now. @throws AppError 'not-found' */

@@ -5,11 +5,12 @@ import { parentPort } from 'node:worker_threads';
 import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { buildReport } from '../../../shared-lib/report/build.ts';
 import { fontFamilies } from '../../../shared-lib/report/font-coverage.ts';
+import { projectFile } from '../own-files.ts';
 import { previewPhoto } from './preview-photos.ts';
 import { splitSvg } from './split-svg.ts';
 import type { CardJob, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
-const assets = join(import.meta.dirname, '../../../assets');
+const assets = projectFile('assets');
 const workspace = join(assets, 'report');
 const main = join(workspace, 'main.typ');
 const cardMain = join(workspace, 'card.typ');

@@ -3,6 +3,7 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
 import { cardSheet } from '../../../shared-lib/wording/card-sheet.ts';
+import { ownProgram } from '../own-files.ts';
 import type { BuildJob, CardJob, PaperName, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
 export interface TypesetOptions {
@@ -101,7 +102,7 @@ export class Typesetter {
 
   #start(): Worker {
     if (this.#worker) return this.#worker;
-    const worker = new Worker(new URL('./typeset-worker.ts', import.meta.url));
+    const worker = new Worker(ownProgram('reports/typeset-worker'));
     worker.on('message', (answer: TypesetAnswer) => this.#settle(worker, answer));
     worker.on('error', (error) => this.#forget(worker, error instanceof Error ? error.message : String(error)));
     worker.on('exit', () => this.#forget(worker, 'its thread ended'));

@@ -1,10 +1,11 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Context } from '../context.ts';
+import { projectFile } from '../own-files.ts';
 import { applyScenario } from './apply.ts';
 import { readScenario } from './read-scenario.ts';
 
-const demoFolder = join(import.meta.dirname, '../../../assets/demo');
+const demoFolder = projectFile('assets/demo');
 
 /** Fills an empty folder with the made-up shop: the scenario files of the demo, in the order of their names. */
 export const fillWithDemo = async (context: Context): Promise<void> => {

@@ -27,10 +27,7 @@ export function recorderOf(shell: number | undefined): number | undefined {
     .map(Number)
     .find(
       (pid) =>
-        pid > 0 &&
-        statOf(pid)?.parent === shell &&
-        commandOf(pid).includes('electron/recorder/main.ts') &&
-        isAlive(pid),
+        pid > 0 && statOf(pid)?.parent === shell && commandOf(pid).includes('dist/recorder/main.js') && isAlive(pid),
     );
 }
 
