@@ -1,9 +1,11 @@
 import { AppError } from '../contract/errors.ts';
 import { distance } from '../geometry/plane.ts';
 import type { XY } from '../geometry/spaces.ts';
+import { expandedUncertainty, type Possible } from './expand.ts';
 import type { CalibrationInput, MeasuredShape } from './input.ts';
-import { leanShare } from './lean.ts';
+import { leanErrors } from './lean.ts';
 import { mapPlane, type PlaneMapping, pointNoisePx } from './plane-mapping.ts';
+import { toLimits } from './propagate.ts';
 import { referenceShares } from './reference-shares.ts';
 import { type SizeUnit, sizeOf, slopesOf, unitOf } from './shape-size.ts';
 import { showMeasured } from './show-measured.ts';
@@ -15,7 +17,9 @@ export interface Measurement {
   readonly what: SizeUnit;
   readonly unit: 'mm' | 'mm\u00b2' | '\u00b0' | 'px' | 'px\u00b2';
   readonly value: number;
-  /** Expanded uncertainty, k = 2; null where nothing is known of it. */
+  /** Combined standard uncertainty; null where nothing is known of it. */
+  readonly u: number | null;
+  /** Expanded uncertainty: what k = 2 holds of a normal quantity, 95 %. Null where nothing is known of it. */
   readonly expanded: number | null;
   /** Standard uncertainties that make it up, in the same unit. */
   readonly shares: Readonly<Partial<Record<UncertaintySource, number>>>;
@@ -35,6 +39,7 @@ export function measureInPixels({ shape, points }: MeasuredShape): Measurement {
     what,
     unit,
     value,
+    u: null,
     expanded: null,
     shares: {},
     warnings: [],
@@ -61,20 +66,29 @@ export function measureShape(
   const reference = referenceShares(input, inflated, (other) => sizeOf(shape, pointsInPlane(other, points)));
   const power = what === 'area' ? 2 : what === 'length' ? 1 : 0;
   const size = Math.abs(value);
+  const leans = leanErrors(input, mapping, shape, points, value, inflated);
   const shares: Record<UncertaintySource, number> = {
     'clicking-reference': reference.clicking,
     'reference-tolerance': Math.hypot(reference.tolerance, trueToScale(input) * power * size),
     'clicking-mark': clickingShare(mapping, shape, points, pointPx),
-    lean: leanShare(input, mapping, shape, points, value),
+    lean: rootMeanSquare(leans),
     lens: Math.hypot(reference.bend, input.lensShare * power * size),
   };
-  const expanded = 2 * Math.hypot(...Object.values(shares));
+  // One tolerance is anywhere within its limits; those of many points come together to something normal.
+  const limits = input.method === 'known-points' ? 0 : shares['reference-tolerance'];
+  const { lean: _, 'reference-tolerance': tolerance, ...normal } = shares;
+  const expanded = expandedUncertainty({
+    normalU: Math.hypot(...Object.values(normal), ...(limits === 0 ? [tolerance] : [])),
+    half: toLimits(limits),
+    oneOf: leans,
+  });
   const middle = middleOf(points);
   const isFar = distance(middle, mapping.referenceAt) > 3 * mapping.referenceReachPx;
   return {
     what,
     unit: units[what],
     value,
+    u: Math.hypot(...Object.values(shares)),
     expanded,
     shares,
     warnings: [...(offPlane ? (['off-plane'] as const) : []), ...(isFar ? (['far-from-reference'] as const) : [])],
@@ -88,6 +102,11 @@ function pointsInPlane(mapping: Pick<PlaneMapping, 'toPlane'>, points: readonly 
     if (!there) throw new AppError('mark-beyond-horizon', {});
     return there;
   });
+}
+
+function rootMeanSquare(errors: readonly Possible[]): number {
+  const whole = errors.reduce((sum, { weight }) => sum + weight, 0);
+  return whole === 0 ? 0 : Math.sqrt(errors.reduce((sum, { error, weight }) => sum + weight * error ** 2, 0) / whole);
 }
 
 function trueToScale(input: CalibrationInput): number {

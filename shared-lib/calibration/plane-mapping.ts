@@ -25,8 +25,6 @@ export interface PlaneMapping {
   readonly referenceReachPx: number;
   /** Tilt of the plane against the photo, radians; null where it can't be told. */
   readonly tilt: number | null;
-  /** Direction of the photo in which the plane leans towards or away; null where it can't be told. */
-  readonly leanAlong: number | null;
 }
 
 /** @throws AppError 'calibration-...' or 'point-outside-photo': the reference is none */
@@ -94,7 +92,6 @@ function fromLength([a, b]: readonly [XY, XY], lengthMm: number): PlaneMapping {
     referenceAt: midpoint(a, b),
     referenceReachPx: lengthPx / 2,
     tilt: null,
-    leanAlong: null,
   };
 }
 
@@ -138,7 +135,6 @@ function fromCircle(rim: readonly XY[], diameterMm: number, clickingPx: number):
     referenceAt: centre,
     referenceReachPx: semiMajor,
     tilt: Math.acos(Math.min(1, semiMinor / semiMajor)),
-    leanAlong: angle + Math.PI / 2,
   };
 }
 
@@ -169,6 +165,5 @@ function fromPoints(pairs: readonly PointPair[], guess: LensGuess | null): Plane
     referenceAt: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 },
     referenceReachPx: Math.hypot(box.right - box.left, box.bottom - box.top) / 2,
     tilt: null,
-    leanAlong: null,
   };
 }

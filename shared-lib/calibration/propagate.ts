@@ -38,3 +38,8 @@ export function propagate(f: (values: readonly number[]) => number, inputs: read
 export function fromLimits(half: number): number {
   return half / Math.sqrt(3);
 }
+
+/** The other way: the limits that a standard uncertainty was made of. */
+export function toLimits(u: number): number {
+  return u * Math.sqrt(3);
+}

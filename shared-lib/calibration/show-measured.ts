@@ -1,7 +1,7 @@
 /** A value with its expanded uncertainty, both in one unit. */
 export interface Measured {
   readonly value: number;
-  /** k = 2. */
+  /** For a coverage of 95 %: k = 2 of a normal quantity. */
   readonly expanded: number;
 }
 

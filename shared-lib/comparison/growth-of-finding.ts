@@ -93,8 +93,8 @@ export function growthOfFinding(
   const hours = { hoursThen: then.hours, hoursNow: now.hours };
   if (missing.length > 0 || !sizeThen || !sizeNow) return { ...side, ...hours, growth: null, missing };
   const growth = growthBetween(
-    { value: sizeThen.value, expanded: sizeThen.expanded ?? Number.NaN, hours: then.hours },
-    { value: sizeNow.value, expanded: sizeNow.expanded ?? Number.NaN, hours: now.hours },
+    { value: sizeThen.value, u: sizeThen.u ?? Number.NaN, hours: then.hours },
+    { value: sizeNow.value, u: sizeNow.u ?? Number.NaN, hours: now.hours },
   );
   return { ...side, ...hours, growth, missing };
 }

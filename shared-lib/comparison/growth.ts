@@ -1,8 +1,10 @@
-import type { Measured } from '../calibration/show-measured.ts';
-import { showMeasured } from '../calibration/show-measured.ts';
+import { type Measured, showMeasured } from '../calibration/show-measured.ts';
 
 /** A mark's size at one visit. */
-export interface SizeThen extends Measured {
+export interface SizeThen {
+  readonly value: number;
+  /** Standard uncertainty. */
+  readonly u: number;
   /** True hours of the machine; null where they were not read. */
   readonly hours: number | null;
 }
@@ -24,7 +26,7 @@ export type Growth =
  * Source: JCGM 100:2008 (GUM) 5.1.2 for a difference; a change is told where it exceeds its own expanded uncertainty (k = 2).
  */
 export function growthBetween(before: SizeThen, after: SizeThen): Growth {
-  const growth = { value: after.value - before.value, expanded: Math.hypot(before.expanded, after.expanded) };
+  const growth = { value: after.value - before.value, expanded: 2 * Math.hypot(before.u, after.u) };
   if (!Number.isFinite(growth.value) || !Number.isFinite(growth.expanded)) return { state: 'not-comparable' };
   if (Math.abs(growth.value) <= growth.expanded) return { state: 'no-change-told', growth };
   const hours = before.hours === null || after.hours === null ? 0 : after.hours - before.hours;

@@ -38,7 +38,8 @@ export const reportWords = {
   notSaid: 'Not said yet.',
   hoursNotRead: 'not read',
   partOfPhoto: 'Part of the photo.',
-  plusMinus: 'The number after ± is how far off the measuring can be (k = 2).',
+  plusMinus:
+    'The number after ± is how far off the measuring can be: 19 times in 20 the true size lies within it (expanded uncertainty, 95 %).',
 } as const;
 
 /** What the record is and what it is not. Wording follows the handbook's fair report and limits of inspection. */

@@ -43,7 +43,9 @@ const textOf = async (json: string): Promise<string> => {
 export const addMeasure = (program: Command): void => {
   program
     .command('measure')
-    .description('lengths, areas and angles of marks in a calibrated plane, each with its uncertainty (k = 2)')
+    .description(
+      'lengths, areas and angles of marks in a calibrated plane, each with its uncertainty (95 %, k = 2 where it is normal)',
+    )
     .requiredOption('--json <job>', '{ "calibration": ..., "shapes": [...] }, or @file; answered as JSON')
     .action(({ json }: { json: string }) =>
       run(true, async () => {
@@ -56,7 +58,7 @@ export const addMeasure = (program: Command): void => {
             residualsPx: mapping.residualsPx,
             tiltDegrees: mapping.tilt === null ? null : (mapping.tilt * 180) / Math.PI,
           },
-          coverage: 'k = 2',
+          coverage: '95 %, k = 2 where the errors are normal',
           shapes: shapes.map((shape) => (calibration ? measureShape(calibration, shape) : measureInPixels(shape))),
         };
         answer(true, value, []);

@@ -31,6 +31,7 @@ const measured = (value: number, expanded: number): Measurement => ({
   what: 'length',
   unit: 'mm',
   value,
+  u: expanded / 2,
   expanded,
   shares: {},
   warnings: [],

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { growthBetween, sayGrowth } from '../../../../shared-lib/comparison/growth.ts';
 
-const at = (value: number, expanded: number, hours: number | null) => ({ value, expanded, hours });
+/** `expanded` as it is shown, k = 2. */
+const at = (value: number, expanded: number, hours: number | null) => ({ value, u: expanded / 2, hours });
 
 test('a crack that grew is said with its uncertainty and per 100 hours', () => {
   const growth = growthBetween(at(23, 0.6, 6000), at(36.4, 0.8, 6200));
