@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CalibrationInput } from '../calibration/input.ts';
 import { CostLine, Money } from '../choices/records.ts';
 import {
   Certainty,
@@ -190,6 +191,8 @@ export const ScenarioShot = z.strictObject({
   seenFrom: z.string().optional(),
   /** As typed, with a zone or in the shop's: `2026-06-08T10:42`. */
   takenAt: text.optional(),
+  /** How one face of it is scaled; all its marks lie in that face. */
+  scale: CalibrationInput.optional(),
   marks: z
     .array(
       z.strictObject({

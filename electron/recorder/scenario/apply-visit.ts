@@ -157,6 +157,8 @@ const takeShots = async (
         role: mark.finding === undefined ? 'note' : 'finding',
       });
     }
+    // After the marks: it takes over those that have none yet.
+    if (shot.scale) await context.call('calibration.add', { shotId, reference: shot.scale });
   }
 };
 

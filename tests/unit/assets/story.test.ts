@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { measureShape } from '../../../shared-lib/calibration/measure.ts';
 import { coverage } from '../../../shared-lib/coverage/coverage.ts';
 import { compareLocations } from '../../../shared-lib/parts/compare-locations.ts';
 import { speakLocation } from '../../../shared-lib/parts/speak-location.ts';
@@ -46,6 +47,30 @@ describe('the demo as a whole', () => {
       const mends = Object.values(choice.dispositions).some((is) => is !== 'left');
       expect((choice.costs ?? []).length > 0, choice.name).toBe(mends);
       expect(money, choice.name).toEqual({ currency: 'EUR', taxPercent: '20' });
+    }
+  });
+
+  it('measures its cracks as long as the scenes say they are, within what it says it can be off by', () => {
+    const measured = scenarios
+      .flatMap(({ visits }) => visits.flatMap(({ shots = [] }) => shots))
+      .flatMap(({ file, scale, marks = [] }) => {
+        const truth = JSON.parse(readFileSync(new URL(file.replace('.jpg', '.truth.json'), folder), 'utf8'));
+        const [crack] = Object.values(truth.cracks as Record<string, { lengthMm: number }>);
+        const path = marks.find(({ shape }) => shape === 'path');
+        if (!scale || !crack || !path) return [];
+        const points = path.points.map(([x, y]) => ({ x, y }));
+        const reference = { ...scale, photo: { width: truth.width, height: truth.height } };
+        const { value, expanded } = measureShape(reference, { shape: 'path', points, pointPx: 1, offPlane: false });
+        return [{ file, value, expanded: expanded ?? 0, lengthMm: crack.lengthMm }];
+      });
+    expect(measured.map(({ file }) => file).sort()).toEqual([
+      'photos/head-fire-face.jpg',
+      'photos/tower-weld-autumn.jpg',
+      'photos/tower-weld-spring.jpg',
+    ]);
+    for (const { file, value, expanded, lengthMm } of measured) {
+      expect(Math.abs(value - lengthMm), file).toBeLessThan(expanded);
+      expect(expanded / lengthMm, file).toBeLessThan(0.15);
     }
   });
 
