@@ -5,7 +5,7 @@ import { fitHomography, type Homography, type PointPair, project } from '../homo
 import { fitPlane, intoPhoto } from '../plane-fit.ts';
 import { looksCrossed, refineCrossing, type Sides } from './crossing.ts';
 import { type CardFace, columns, faceCorners, rows } from './face.ts';
-import { findLattices, type Lattice } from './lattice.ts';
+import { findLattices, type Lattice, squareAt } from './lattice.ts';
 import { linkSaddles } from './links.ts';
 import { onFace, type Placement, placeOnFace } from './read-face.ts';
 import { findSaddles } from './saddles.ts';
@@ -30,6 +30,8 @@ const firstSide = 1100;
 /** In a finer picture than this a card would be seen that is too small to measure by. */
 const finestSide = 3300;
 const fewestPoints = 16;
+/** The shorter side of a square that a crossing is still looked up at in a smaller copy. */
+const smallestLookUpPx = 45;
 
 /**
  * Finds a calibration card in a photo.
@@ -62,24 +64,19 @@ function findAt(image: GreyImage, factor: number): FoundCard | null {
   return null;
 }
 
-/** Every crossing of the face, looked up anew in the full photo where the net says that it must be. */
+/** Every crossing of the face, looked up anew where the net says that it must be. */
 function collect(image: GreyImage, factor: number, lattice: Lattice, placement: Placement): FoundCard | null {
-  const known = lattice.nodes.map(({ place, at }) => ({
-    from: onFace(placement, place),
-    to: { x: (at.x + 0.5) * factor - 0.5, y: (at.y + 0.5) * factor - 0.5 },
-  }));
-  let pairs: PointPair[] = known.filter(({ from }) => isCorner(from));
-  if (pairs.length < 6) return null;
-  // Twice, so that what was far from the first net is looked up from near.
-  for (let round = 0; round < 2; round += 1) {
-    const toPhoto = fitHomography(pairs);
-    pairs = faceCorners.flatMap((corner) => {
-      const at = lookUp(image, toPhoto, corner);
-      return at ? [{ from: corner, to: at }] : [];
-    });
-    pairs = withoutStrays(pairs, image);
-    if (pairs.length < fewestPoints) return null;
+  const known = lattice.nodes
+    .map(({ place, at }) => ({ from: onFace(placement, place), to: inLarger(at, factor) }))
+    .filter(({ from }) => isCorner(from));
+  if (known.length < 6) return null;
+  let best: Crossings | null = null;
+  for (const shrunk of lookUpFactors(squareAt(lattice.toPicture, middleOf(lattice)) * factor)) {
+    const crossings = lookUpAll(shrinkGrey(image, shrunk), shrunk, known);
+    if (crossings && (best === null || crossings.usualOffPx < best.usualOffPx)) best = crossings;
   }
+  if (!best) return null;
+  const { pairs } = best;
   const toPhoto = fitHomography(pairs);
   const outline = [
     { x: 0, y: 0 },
@@ -92,6 +89,47 @@ function collect(image: GreyImage, factor: number, lattice: Lattice, placement: 
   const { squareMm, name } = placement.face;
   const points = pairs.map(({ from, to }) => ({ px: to, mm: { x: from.x * squareMm, y: from.y * squareMm } }));
   return { face: name, points, outline: [a, b, c, d] };
+}
+
+const inLarger = ({ x, y }: XY, factor: number): XY => ({ x: (x + 0.5) * factor - 0.5, y: (y + 0.5) * factor - 0.5 });
+const inSmaller = ({ x, y }: XY, factor: number): XY => ({ x: (x + 0.5) / factor - 0.5, y: (y + 0.5) / factor - 0.5 });
+
+function middleOf({ nodes }: Lattice): XY {
+  const [x, y] = (['x', 'y'] as const).map((axis) => nodes.reduce((sum, { place }) => sum + place[axis], 0));
+  return { x: (x ?? 0) / nodes.length, y: (y ?? 0) / nodes.length };
+}
+
+/**
+ * Sharp squares are read best in the photo itself; large ones that are blurred or noisy in a smaller copy, where a crossing
+ * is seen whole. Which they are their crossings tell.
+ */
+function lookUpFactors(squarePx: number): number[] {
+  return [1, 2, 4].filter((factor) => factor === 1 || squarePx / factor >= smallestLookUpPx);
+}
+
+interface Crossings {
+  /** From the face, in squares, to the photo. */
+  readonly pairs: readonly PointPair[];
+  /** Median distance from where the others say that a crossing lies. */
+  readonly usualOffPx: number;
+}
+
+function lookUpAll(image: GreyImage, factor: number, known: readonly PointPair[]): Crossings | null {
+  let pairs = known.map(({ from, to }) => ({ from, to: inSmaller(to, factor) }));
+  let usualOffPx = Number.POSITIVE_INFINITY;
+  // Twice, so that what was far from the first net is looked up from near.
+  for (let round = 0; round < 2; round += 1) {
+    const toPhoto = fitHomography(pairs);
+    const seen = faceCorners.flatMap((corner) => {
+      const at = lookUp(image, toPhoto, corner);
+      return at ? [{ from: corner, to: at }] : [];
+    });
+    const kept = withoutStrays(seen, image);
+    if (kept.pairs.length < fewestPoints) return null;
+    pairs = [...kept.pairs];
+    usualOffPx = factor * kept.usualOffPx;
+  }
+  return { pairs: pairs.map(({ from, to }) => ({ from, to: inLarger(to, factor) })), usualOffPx };
 }
 
 function isCorner({ x, y }: XY): boolean {
@@ -114,20 +152,21 @@ function sidesAt(toPhoto: Homography, { x, y }: XY): Sides | null {
 }
 
 /** Drops crossings that a shadow or a finger has moved: they do not lie where the rest say, a bent lens allowed for. */
-function withoutStrays(pairs: readonly PointPair[], image: GreyImage): PointPair[] {
+function withoutStrays(pairs: readonly PointPair[], image: GreyImage): Crossings {
   let kept = pairs;
+  let usualOffPx = Number.POSITIVE_INFINITY;
   for (let round = 0; round < 4 && kept.length >= fewestPoints; round += 1) {
     const fit = fitPlane(
       kept.map(({ from, to }) => ({ from: to, to: from })),
       { photo: image, bend: 0, bendU: 0.05, pointPx: 0.1 },
     );
-    if (!fit) return [];
+    if (!fit) return { pairs: [], usualOffPx };
     const offs = kept.map(({ from, to }) => distance(intoPhoto(fit, from) ?? { x: -1e6, y: -1e6 }, to));
-    const usual = [...offs].sort((a, b) => a - b)[offs.length >> 1] ?? 0;
-    const most = Math.max(4 * usual, 0.08);
+    usualOffPx = [...offs].sort((a, b) => a - b)[offs.length >> 1] ?? 0;
+    const most = Math.max(4 * usualOffPx, 0.08);
     const next = kept.filter((_, i) => (offs[i] ?? 0) < most);
     if (next.length === kept.length) break;
     kept = next;
   }
-  return [...kept];
+  return { pairs: kept, usualOffPx };
 }

@@ -41,6 +41,16 @@ test('49 of 50 drawn views or more: tilt to 50 degrees, blur, noise, partial sha
   expect(within95Px).toBeLessThan(0.35);
 }, 240_000);
 
+test('a large photo that is blurred and noisy is read as well as a small one: points to a third of a pixel', () => {
+  // Views of 24 megapixels whose crossings are soft over 20 px and more.
+  for (const seed of [50_274, 50_281]) {
+    const { isFound, errorsPx, view } = tryView(seed, { width: 6000, height: 4000 }, backgroundOf(seed));
+    expect(view.blurPx).toBeGreaterThan(7);
+    expect(isFound).toBe(true);
+    expect(errorsPx.toSorted((a, b) => a - b)[errorsPx.length >> 1]).toBeLessThan(0.33);
+  }
+}, 120_000);
+
 describe('no card is found where there is none', () => {
   test('in our own rendered parts', () => {
     for (const image of backgrounds) expect(findCard(image)).toBeNull();

@@ -1,4 +1,4 @@
-/** The one function of jStat the checks use; the library has no types of its own. */
+/** The functions of jStat that the checks use; the library has no types of its own. */
 declare module 'jstat' {
   const jstat: {
     readonly normal: {
