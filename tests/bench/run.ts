@@ -18,6 +18,7 @@ const benches: readonly Bench[] = [
   { name: 'sheets', script: 'sheets/time-sheets.ts' },
   { name: 'photos', script: 'photos/run.ts' },
   { name: 'tracing', script: 'tracing/evaluate.ts' },
+  { name: 'variations', script: 'tracing/variations.ts' },
   { name: 'uncertainty', script: 'uncertainty/run.ts' },
   { name: 'card', script: 'card/run.ts' },
   { name: 'typesetting', script: 'typesetting/run.ts' },

@@ -24,6 +24,7 @@ interface CrackFile {
 export interface CrackCase {
   readonly id: string;
   readonly source: string;
+  readonly path: string;
   readonly exact: readonly [XY, XY];
   readonly rough: readonly [XY, XY];
   readonly truth: readonly XY[];
@@ -37,13 +38,15 @@ export async function readCracks(): Promise<CrackCase[]> {
   const cases: CrackCase[] = [];
   for (const name of names.sort()) {
     const file = JSON.parse(readFileSync(join(cracksFolder, name), 'utf8')) as CrackFile;
+    const path = join(cracksFolder, file.image);
     cases.push({
       id: file.id,
       source: file.source,
+      path,
       exact: [point(file.start), point(file.end)],
       rough: [point(file.roughStart), point(file.roughEnd)],
       truth: file.truth.map(point),
-      grey: greyOf(await readUprightPixels(join(cracksFolder, file.image))),
+      grey: greyOf(await readUprightPixels(path)),
     });
   }
   return cases;

@@ -30,7 +30,13 @@ export function traceCase(
   return { trace, cpuMs: (user + system) / 1000 };
 }
 
-function row(id: string, grey: GreyImage, points: readonly XY[], truth: readonly XY[], settings?: TraceSettings): Row {
+export function rowOf(
+  id: string,
+  grey: GreyImage,
+  points: readonly XY[],
+  truth: readonly XY[],
+  settings?: TraceSettings,
+): Row {
   const { trace, cpuMs } = traceCase(grey, points, settings);
   return { id, cpuMs, unsure: trace.unsure, ...lineDistance(truth, trace.centre) };
 }
@@ -94,7 +100,7 @@ function barePassMs(data: Float32Array): number {
 /** Every source traced with the settings that were best on all the other sources. */
 function leaveOneSourceOut(cases: readonly CrackCase[]): Row[] {
   const results = variants.map((variant) =>
-    cases.map(({ id, grey, exact, truth }) => row(id, grey, exact, truth, { ...traceSettings, ...variant })),
+    cases.map(({ id, grey, exact, truth }) => rowOf(id, grey, exact, truth, { ...traceSettings, ...variant })),
   );
   const scoreOn = (rows: readonly Row[], chosen: (index: number) => boolean): number => {
     const some = rows.filter((_, index) => chosen(index));
@@ -116,7 +122,7 @@ async function evaluate(): Promise<void> {
   }
   const cases = await readCracks();
   for (const { grey, exact } of cases.slice(0, 3)) traceCase(grey, exact);
-  const exact = cases.map(({ id, grey, exact: clicks, truth }) => row(id, grey, clicks, truth));
+  const exact = cases.map(({ id, grey, exact: clicks, truth }) => rowOf(id, grey, clicks, truth));
   console.log(summary('exact clicks', exact));
   for (const source of new Set(cases.map((crack) => crack.source))) {
     console.log(`  ${source}: ${within(exact.filter((_, i) => cases[i]?.source === source)).toFixed(1)} %`);
@@ -124,12 +130,12 @@ async function evaluate(): Promise<void> {
   console.log(
     summary(
       'rough clicks',
-      cases.map(({ id, grey, rough, truth }) => row(id, grey, rough, truth)),
+      cases.map(({ id, grey, rough, truth }) => rowOf(id, grey, rough, truth)),
     ),
   );
   const corrected = cases.map(({ id, grey, exact: [start, end], truth }, index) => {
     const first = exact[index];
-    return first && first.meanPx > 2 ? row(id, grey, [start, first.farthest, end], truth) : first;
+    return first && first.meanPx > 2 ? rowOf(id, grey, [start, first.farthest, end], truth) : first;
   });
   console.log(
     summary(
@@ -147,7 +153,7 @@ async function evaluate(): Promise<void> {
       `time a trace in ${file}`,
       traces.map(({ clicks }) => ({ grey, points: clicks })),
     );
-    for (const { id, clicks, truth } of traces) large.push(row(`${file} ${id}`, grey, clicks, truth));
+    for (const { id, clicks, truth } of traces) large.push(rowOf(`${file} ${id}`, grey, clicks, truth));
   }
   console.log(summary('large pictures', large));
   console.log('leaving one source out:');
