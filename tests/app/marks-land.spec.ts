@@ -144,6 +144,33 @@ test('a mark on a photo that was stored turned lies on its feature, in the windo
   }
 });
 
+test('a mark is drawn once, also when its photo came after another and is then zoomed', async ({ program, folder }) => {
+  const visit = await visitWithPhotos(program, folder, [1, 6]);
+  // Zooming is about the middle, near which a mark would stay in its place.
+  const offCentre = { x: upright.cross.x + 150, y: upright.cross.y - 60 };
+  const { shots } = await program.call('visit.get', { id: await visit.visitId() });
+  for (const { id } of shots)
+    await program.call('mark.add', { shotId: id, shape: 'point', points: [offCentre], findingId: null });
+  const stage = await visit.toPhotos();
+  await seen(program, stage);
+  await program.page.getByRole('button', { name: /^Photo 2(:|$)/ }).click();
+  await expect(stage.element).toHaveAccessibleName(/^Photo 2/);
+  await seen(program, stage);
+  const fitted = await scaleOf(stage);
+  await stage.element.focus();
+  await program.page.keyboard.press('+');
+  await expect.poll(() => scaleOf(stage)).toBeGreaterThan(fitted);
+  const halo = (await seen(program, stage)).of('halo');
+  const clip = await stage.element.boundingBox();
+  // The stage's own rim, which says where the keyboard is, has the same blue.
+  const onPhoto = halo.filter(
+    ({ x, y }) => clip && Math.min(x - clip.x, y - clip.y, clip.x + clip.width - x, clip.y + clip.height - y) > 8,
+  );
+  const spot = await stage.onScreen(offCentre.x, offCentre.y);
+  expect(onPhoto.length).toBeGreaterThan(100);
+  expect(onPhoto.filter((pixel) => distance(pixel, spot) > reachOnScreenPx)).toEqual([]);
+});
+
 async function scaleOf(stage: Stage): Promise<number> {
   const [one, other] = [await stage.onScreen(0, 0), await stage.onScreen(100, 0)];
   return (other.x - one.x) / 100;

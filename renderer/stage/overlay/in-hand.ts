@@ -66,15 +66,24 @@ export function marksInHand(
   ];
 }
 
-/** Nothing in hand, before or now, and every mark in the still picture: the overlay is empty and stays so. */
+/**
+ * The overlay is empty and stays so. What it last drew counts as well as what it would draw now: a mark that it drew ahead of
+ * the still picture has to be taken off once the picture has it.
+ */
 export function isQuiet(before: StageSnapshot, now: StageSnapshot, marks: readonly Mark[]): boolean {
-  const isEmpty = ({ draft, pending, crossHair, loupeAt }: StageSnapshot) =>
-    draft === null && pending === null && crossHair === null && loupeAt === null;
-  if (!isEmpty(before) || !isEmpty(now) || before.look !== now.look) return false;
-  const { picture } = now;
+  return before.look === now.look && isEmpty(before, marks) && isEmpty(now, marks);
+}
+
+function isEmpty(
+  { draft, pending, crossHair, loupeAt, labels, picture }: StageSnapshot,
+  marks: readonly Mark[],
+): boolean {
   return (
-    now.labels.length === 0 &&
-    before.labels.length === 0 &&
+    draft === null &&
+    pending === null &&
+    crossHair === null &&
+    loupeAt === null &&
+    labels.length === 0 &&
     picture !== null &&
     picture.scene.picked === null &&
     marks.every((mark) => picture.drawn.has(mark))
