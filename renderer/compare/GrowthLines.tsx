@@ -1,3 +1,4 @@
+import { isTold, writtenChange, writtenOtherwise } from '../../shared-lib/comparison/changes-since.ts';
 import {
   bothSizes,
   gapsOf,
@@ -38,6 +39,8 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
         const line = record.standing.lines.find(({ findingId }) => findingId === growth.findingId);
         if (!finding) return null;
         const words = growthWords(growth, shop.units);
+        const written = isTold(growth) ? null : writtenChange(growth, earlier, record.before?.old ?? []);
+        const otherwise = writtenOtherwise(growth, finding, shop.units);
         const hours = growth.hoursThen === null || growth.hoursNow === null ? null : growth.hoursNow - growth.hoursThen;
         const marked = growth.missing.includes('no-scale-now')
           ? record.marks.find(({ id }) => id === growth.markId)
@@ -52,13 +55,20 @@ export function GrowthLines({ record, seen, onToPhoto }: GrowthLinesProps) {
               <TagPlate number={finding.number} tier={line?.tier ?? 4} state={line?.state ?? finding.state} />
               <span>{line?.title ?? ''}</span>
             </p>
-            {words !== '' && <p className={styles.told}>{words}</p>}
-            {words !== '' && (
+            {written === null && words !== '' && <p className={styles.told}>{words}</p>}
+            {written === null && words !== '' && (
               <p className="soft">
                 {bothSizes(growth, shop.units)}
                 {hours === null ? '. Hours between are not known.' : `, ${hoursWords(hours)} between.`}
               </p>
             )}
+            {written !== null && (
+              <>
+                <p className={styles.told}>{written.words}</p>
+                <p className="soft">As it was written down at both visits.</p>
+              </>
+            )}
+            {otherwise !== '' && <p>{otherwise}</p>}
             {growthWarnings(growth).map((warning) => (
               <p key={warning}>{warning}</p>
             ))}

@@ -21,6 +21,7 @@ export function BeforeSection({ record, onFinding }: BeforeSectionProps) {
       key={old.tag.findingId}
       old={old}
       visitId={visit.id}
+      comparisons={record.comparisons ?? []}
       repeat={before.repeats.find(({ findingId }) => findingId === old.takenUpAs)}
       onFinding={onFinding}
     />

@@ -1,8 +1,11 @@
 import { useState } from 'react';
 import { decisionWords } from '../../shared-lib/choices/words.ts';
+import { changesSince } from '../../shared-lib/comparison/changes-since.ts';
+import type { KeptComparison } from '../../shared-lib/contract/comparisons.ts';
 import type { OldFinding, RepeatFailure } from '../../shared-lib/contract/returning.ts';
 import { answerWords } from '../../shared-lib/returning/answer.ts';
 import { listed } from '../../shared-lib/wording/listed.ts';
+import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
@@ -13,6 +16,8 @@ import styles from './BeforeSection.module.css';
 interface OldFindingLineProps {
   readonly old: OldFinding;
   readonly visitId: string;
+  /** Photos of then laid under today's: they may tell of it better than what was written. */
+  readonly comparisons: readonly KeptComparison[];
   readonly repeat: RepeatFailure | undefined;
   readonly onFinding: (findingId: string) => void;
 }
@@ -26,8 +31,9 @@ function toldWords({ date, firstDate, timesTold, decided, mended }: OldFinding):
 }
 
 /** One condition of an earlier visit: its old photo, what was said of it then, and what has become of it. */
-export function OldFindingLine({ old, visitId, repeat, onFinding }: OldFindingLineProps) {
-  const { tag, title, words, photo, due, answer, takenUpAs, sizes } = old;
+export function OldFindingLine({ old, visitId, comparisons, repeat, onFinding }: OldFindingLineProps) {
+  const { tag, title, words, photo, due, answer, takenUpAs } = old;
+  const { shop } = useAppState();
   const [isAsking, setAsking] = useState(false);
   const isAnswered = answer !== null || takenUpAs !== null;
   return (
@@ -58,12 +64,9 @@ export function OldFindingLine({ old, visitId, repeat, onFinding }: OldFindingLi
             {answer !== null && answer.because !== '' && `: ${answer.because}`}
           </p>
         )}
-        {sizes.map(({ what, was, now, change, state }) => (
-          <p key={what} className="num">
-            {what}: {was} then, {now} now:{' '}
-            <span data-worse={state === 'worse' || undefined} className={styles.change}>
-              {change}
-            </span>
+        {changesSince(old, comparisons, shop.units).map(({ words: told, isWorse }) => (
+          <p key={told} data-worse={isWorse || undefined} className={styles.change}>
+            {told}
           </p>
         ))}
         {repeat !== undefined && (

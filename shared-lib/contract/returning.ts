@@ -16,6 +16,11 @@ export interface Compared {
   readonly state: 'worse' | 'better' | 'changed' | 'no-change-told' | 'not-comparable';
 }
 
+/** A size that a condition carries, by the id of its quantity. */
+export interface ComparedSize extends Compared {
+  readonly quantity: string;
+}
+
 export interface ComparedReading extends Compared {
   readonly place: string;
   readonly readingId: string;
@@ -50,7 +55,7 @@ export interface OldFinding {
   readonly answer: ReturnAnswer | null;
   /** The finding of this visit that goes on with it. */
   readonly takenUpAs: string | null;
-  readonly sizes: readonly Compared[];
+  readonly sizes: readonly ComparedSize[];
   /** Findings of this visit at the same place that go on with nothing yet. */
   readonly maybe: readonly { readonly findingId: string; readonly number: number; readonly title: string }[];
 }

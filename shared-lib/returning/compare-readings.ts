@@ -1,7 +1,6 @@
 import type { ComparedReading } from '../contract/returning.ts';
 import type { FittedPart } from '../model/machine.ts';
 import type { Reading, ResultLine } from '../model/reading.ts';
-import { type Stay, samePartBetween } from '../parts/same-part.ts';
 import { samePlace } from '../parts/same-place.ts';
 import { speakComponent } from '../parts/speak-component.ts';
 import type { BadWay } from '../quantities/dictionary.ts';
@@ -9,6 +8,7 @@ import { readNumber } from '../quantities/read-number.ts';
 import { resultKindOf } from '../readings/result-kind.ts';
 import { showResult } from '../report/reading-words.ts';
 import { compareValues, type ValueThen } from './compare-values.ts';
+import { partChanged } from './part-changed.ts';
 import type { VisitThen } from './visit-then.ts';
 
 /** Outside it two readings of one sheet are not alike. Source: the handbook's chapter 8, common practice, no source. */
@@ -36,7 +36,7 @@ const badWay = ({ limit }: ResultLine): BadWay => {
 /** Why the two are not taken alike; null where nothing speaks against it. */
 function unlike(then: Conditions, now: Conditions): string | null {
   for (const [name, typed] of Object.entries(now)) {
-    const before = then[name];
+    const before = Object.hasOwn(then, name) ? then[name] : undefined;
     if (before === undefined || before.trim() === '' || typed.trim() === '' || before.trim() === typed.trim()) continue;
     const [was, is] = [readNumber(before), readNumber(typed)];
     const words = `${name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()} ${before.trim()} then, ${typed.trim()} now`;
@@ -52,19 +52,6 @@ function unlike(then: Conditions, now: Conditions): string | null {
 }
 
 type Conditions = Readonly<Record<string, string>>;
-
-/** A part that was changed between the two visits ends every comparison across its change. */
-function partChanged(
-  place: string,
-  then: VisitThen,
-  now: VisitThen,
-  stays: readonly Stay[],
-  parts: readonly FittedPart[],
-) {
-  const told = samePartBetween(place, then.id, now.id, stays, parts);
-  if (told === 'the same') return null;
-  return told === 'another' ? 'the part was changed between' : 'the part may have been changed between';
-}
 
 const lastLike = (reading: Reading, earlier: readonly VisitThen[]) =>
   earlier.toReversed().flatMap((visit) =>
@@ -90,7 +77,7 @@ export function compareReadings(
     if (like === undefined) return [];
     const { visit, earlierOne } = like;
     const hours = now.trueHours === null || visit.trueHours === null ? null : now.trueHours - visit.trueHours;
-    const part = partChanged(reading.at, visit, now, stays, fittedParts);
+    const part = partChanged(reading.at, [visit.id, now.id], stays, fittedParts);
     const apart = unlike(
       { ...visit.conditions, ...earlierOne.conditions },
       { ...now.conditions, ...reading.conditions },

@@ -5,6 +5,7 @@ import { samePlace } from '../parts/same-place.ts';
 import { compareReadings } from './compare-readings.ts';
 import { compareSizes } from './compare-sizes.ts';
 import { openTracks, type Track } from './old-findings.ts';
+import { partChanged } from './part-changed.ts';
 import { repeatFailures } from './repeat-failures.ts';
 import type { VisitThen } from './visit-then.ts';
 
@@ -22,7 +23,9 @@ export function returnView(
 ): ReturnView | null {
   const before = earlier.at(-1);
   if (before === undefined) return null;
-  const old = openTracks(earlier).flatMap((track) => oldFinding(track, now) ?? []);
+  const stays = [...earlier, now].map(({ id, trueHours }) => ({ id, hours: trueHours }));
+  const changedAt = (place: string, then: string) => partChanged(place, [then, now.id], stays, fittedParts);
+  const old = openTracks(earlier).flatMap((track) => oldFinding(track, now, changedAt) ?? []);
   return {
     visitId: before.id,
     date: before.date,
@@ -34,7 +37,11 @@ export function returnView(
   };
 }
 
-function oldFinding({ tellings, mended }: Track, now: VisitThen): OldFinding | null {
+function oldFinding(
+  { tellings, mended }: Track,
+  now: VisitThen,
+  changedAt: (place: string, then: string) => string | null,
+): OldFinding | null {
   const [first, last] = [tellings[0], tellings.at(-1)];
   if (first === undefined || last === undefined) return null;
   const { visit, finding, line } = last;
@@ -63,7 +70,14 @@ function oldFinding({ tellings, mended }: Track, now: VisitThen): OldFinding | n
     photo: photoOf(tellings),
     answer: now.answers.find((answer) => answer.findingId === findingId) ?? null,
     takenUpAs: takenUp?.id ?? null,
-    sizes: takenUp === undefined ? [] : compareSizes(finding, takenUp, { hours, units: now.input.units ?? 'metric' }),
+    sizes:
+      takenUp === undefined
+        ? []
+        : compareSizes(finding, takenUp, {
+            hours,
+            units: now.input.units ?? 'metric',
+            stop: takenUp.locations.map((place) => changedAt(place, visit.id)).find((why) => why !== null) ?? null,
+          }),
     maybe:
       takenUp === undefined
         ? live

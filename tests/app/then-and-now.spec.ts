@@ -154,6 +154,11 @@ test('an earlier photo lies under today’s: matched, corrected by hand and by k
   const text = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' });
   expect(text).toContain('Finding 3, then and now');
   expect(text.replaceAll(/\s+/g, ' ')).toContain(told.replaceAll(/\s+/g, ' '));
+  // One change, one number: the page of what was before says the same, and no more the sizes as they were typed.
+  const flat = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).replaceAll(/\s+/g, ' ');
+  expect(flat.split(told.replaceAll(/\s+/g, ' ')).length - 1).toBe(2);
+  expect(flat).toContain('By the photos: 23.');
+  expect(flat).not.toMatch(/Length 23.mm then/);
   expect(text).toMatch(/Then: 6 October 2025, photo 4 of that visit\. +Now: 16 March 2026, photo 4\./);
 });
 

@@ -1,4 +1,5 @@
 import { type Homography, project } from '../../calibration/homography.ts';
+import { isTold, writtenChange } from '../../comparison/changes-since.ts';
 import type { FindingGrowth } from '../../comparison/growth-of-finding.ts';
 import { bothSizes, growthCaution, growthWarnings, growthWords, whyNotTold } from '../../comparison/growth-words.ts';
 import { registerByHand, toEarlier } from '../../comparison/register.ts';
@@ -80,9 +81,18 @@ function told(kept: KeptComparison, growth: FindingGrowth, { shop, record }: Rep
   const set = byHand === 0 ? '' : `, ${byHand} of them set by hand`;
   const apart = kept.pairs.length > 4 ? `; they lie ${kept.rmsPx.toFixed(1)} px apart` : '';
   const sizes = bothSizes(growth, shop.units);
+  const written = isTold(growth) ? null : writtenChange(growth, kept.earlier, record.before?.old ?? []);
   return [
-    growthWords(growth, shop.units) || asSentence(`how far it has grown is not told: ${whyNotTold(growth)}`),
-    [asSentence(sizes), days, ...growthWarnings(growth)].filter((each) => each !== '').join(' '),
+    written?.words ||
+      growthWords(growth, shop.units) ||
+      asSentence(`how far it has grown is not told: ${whyNotTold(growth)}`),
+    [
+      written === null ? asSentence(sizes) : 'As it was written down at both visits; the photos alone cannot tell.',
+      days,
+      ...growthWarnings(growth),
+    ]
+      .filter((each) => each !== '')
+      .join(' '),
     `${growthCaution(growth)} The photos were laid over each other by ${counted(kept.pairs.length, 'matching point')}${set}${apart}. Dotted on the later one: the mark of then.`.trim(),
   ];
 }

@@ -1,5 +1,6 @@
 import { openDecisions } from '../../choices/open-decisions.ts';
 import { decisionWords } from '../../choices/words.ts';
+import { changesSince } from '../../comparison/changes-since.ts';
 import type { OldFinding, RepeatFailure } from '../../contract/returning.ts';
 import { showValue } from '../../quantities/show-quantity.ts';
 import { answerWords } from '../../returning/answer.ts';
@@ -90,10 +91,7 @@ export function since(context: ReportContext): SinceSection | null {
       title: old.title,
       before: beforeWords(old, context),
       now: nowWords(old, context),
-      changes: old.sizes.map(({ what, was, now, change, state }) => ({
-        words: asSentence(`${what} ${was} then, ${now} now: ${change}`),
-        isWorse: state === 'worse',
-      })),
+      changes: [...changesSince(old, context.record.comparisons ?? [], context.shop.units)],
     })),
     readingsHeading: 'Readings of the same sheet at the same place',
     readingColumns: ['What', 'Then', 'Now', 'Change'],

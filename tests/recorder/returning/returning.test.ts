@@ -88,7 +88,7 @@ describe('a machine that is back', () => {
   });
 
   it('takes up what still stands under its number, and tells its growth by 100 hours', async () => {
-    const { call, next, view, crack } = await returning();
+    const { call, machineId, next, view, crack } = await returning();
     const { finding } = await call('return.answer', { visitId: next, findingId: crack.id, answer: 'grown' });
     expect(finding).toMatchObject({ number: crack.number, trackOf: crack.id });
     await call('finding.change', { id: finding?.id ?? '', quantities: { length: { typed: '31 mm' } } });
@@ -104,6 +104,13 @@ describe('a machine that is back', () => {
     ]);
     await call('finding.change', { id: finding?.id ?? '', quantities: { length: { typed: '23 mm' } } });
     expect((await view()).old.find(({ tag }) => tag.findingId === crack.id)?.sizes[0]?.state).toBe('no-change-told');
+    // What was fitted there since is not the old one grown older.
+    const path = crack.locations[0]?.split('@')[0] ?? '';
+    await call('part.fit', { machineId, path, kind: 'new', fittedVisitId: next, fittedHours: null });
+    expect((await view()).old.find(({ tag }) => tag.findingId === crack.id)?.sizes[0]).toMatchObject({
+      state: 'not-comparable',
+      change: 'not comparable: the part may have been changed between',
+    });
   });
 
   it('closes what holds and what was replaced; nothing that was left is lost, however many visits say nothing of it', async () => {
