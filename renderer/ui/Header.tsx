@@ -35,7 +35,7 @@ export function Breadcrumb({ trail, here }: BreadcrumbProps) {
         {trail.map((step) => (
           <li key={step.words} className={styles.step}>
             <button type="button" className={styles.place} onClick={step.onGo}>
-              {step.words}
+              <span className={styles.name}>{step.words}</span>
             </button>
           </li>
         ))}
