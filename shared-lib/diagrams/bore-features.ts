@@ -40,27 +40,27 @@ export function featuresOfBore(layout: Layout): readonly BoreFeature[] {
   ];
 }
 
-const standsAt: Readonly<Record<string, string>> = {
-  IV: 'IVS',
-  IVG: 'IVS',
-  EV: 'EVS',
-  EVG: 'EVS',
-  PCH: 'INJB',
-  GLOW: 'INJB',
-};
+const standsAt: ReadonlyMap<string, string> = new Map([
+  ['IV', 'IVS'],
+  ['IVG', 'IVS'],
+  ['EV', 'EVS'],
+  ['EVG', 'EVS'],
+  ['PCH', 'INJB'],
+  ['GLOW', 'INJB'],
+]);
 
-const besides: Readonly<Record<string, { readonly offset: XY; readonly radius: number }>> = {
-  BRIDGE: { offset: { x: -0.16, y: 0 }, radius: 0.06 },
-  'PORT-I': { offset: { x: 0, y: -1.14 }, radius: 0.06 },
-  'PORT-E': { offset: { x: 0, y: 1.14 }, radius: 0.06 },
-  WJ: { offset: { x: 0.4, y: -1.14 }, radius: 0.06 },
-};
+const besides: ReadonlyMap<string, { readonly offset: XY; readonly radius: number }> = new Map([
+  ['BRIDGE', { offset: { x: -0.16, y: 0 }, radius: 0.06 }],
+  ['PORT-I', { offset: { x: 0, y: -1.14 }, radius: 0.06 }],
+  ['PORT-E', { offset: { x: 0, y: 1.14 }, radius: 0.06 }],
+  ['WJ', { offset: { x: 0.4, y: -1.14 }, radius: 0.06 }],
+]);
 
 /** Where a part of a cylinder's roof stands; null for one that is the bore itself. */
 export function featureOf({ code, indices }: LocationNode, layout: Layout): BoreFeature | null {
-  const beside = besides[code];
+  const beside = besides.get(code);
   if (beside !== undefined) return { code, within: [], ...beside };
-  const drawn = standsAt[code] ?? code;
+  const drawn = standsAt.get(code) ?? code;
   const which = typeof indices[1] === 'number' ? indices[1] : 1;
   const features = featuresOfBore(layout).filter((feature) => feature.code === drawn);
   return features[which - 1] ?? features[0] ?? null;

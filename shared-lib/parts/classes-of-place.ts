@@ -15,13 +15,13 @@ const roleClasses: Record<NonNullable<Layout['roles']>[string], readonly Compone
 };
 
 /** What a function word makes of a hydraulic part: the steering cylinder belongs to the steering, wherever it hangs. */
-const functionClasses: Readonly<Record<string, readonly ComponentClass[]>> = {
-  steer: ['steering'],
-  brake: ['brakes', 'service-brake'],
-};
+const functionClasses: ReadonlyMap<string, readonly ComponentClass[]> = new Map([
+  ['steer', ['steering']],
+  ['brake', ['brakes', 'service-brake']],
+]);
 
 function classesOfFunction(node: LocationNode): readonly ComponentClass[] {
-  return node.indices.flatMap((index) => (typeof index === 'string' ? (functionClasses[index] ?? []) : []));
+  return node.indices.flatMap((index) => (typeof index === 'string' ? (functionClasses.get(index) ?? []) : []));
 }
 
 function classesOfRoles(path: LocationPath, layout: Layout): readonly ComponentClass[] {

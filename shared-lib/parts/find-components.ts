@@ -16,17 +16,17 @@ interface Entry extends OfferedComponent {
 
 /** Words that carry nothing in a search. */
 const fillers = ['of', 'the', 'no', 'nr', 'number', 'at', 'in'];
-const shorthand: Readonly<Record<string, readonly string[]>> = {
-  lh: ['left'],
-  rh: ['right'],
-  fl: ['front', 'left'],
-  fr: ['front', 'right'],
-  rl: ['rear', 'left'],
-  rr: ['rear', 'right'],
-  lf: ['front', 'left'],
-  rf: ['front', 'right'],
-  lr: ['rear', 'left'],
-};
+const shorthand: ReadonlyMap<string, readonly string[]> = new Map([
+  ['lh', ['left']],
+  ['rh', ['right']],
+  ['fl', ['front', 'left']],
+  ['fr', ['front', 'right']],
+  ['rl', ['rear', 'left']],
+  ['rr', ['rear', 'right']],
+  ['lf', ['front', 'left']],
+  ['rf', ['front', 'right']],
+  ['lr', ['rear', 'left']],
+]);
 
 function wordsOf(text: string): readonly string[] {
   return text.toLowerCase().match(/[a-z]+|\d+/g) ?? [];
@@ -97,7 +97,7 @@ function misfit(entry: Entry, asked: readonly string[]): number {
 export function findComponents(text: string, layout: Layout, most = 20): readonly OfferedComponent[] {
   const asked = wordsOf(text)
     .filter((word) => !fillers.includes(word))
-    .flatMap((word) => (Object.hasOwn(shorthand, word) ? (shorthand[word] ?? []) : [word]));
+    .flatMap((word) => shorthand.get(word) ?? [word]);
   if (asked.length === 0) return [];
   const numbers = asked.filter(isNumber);
   const found = entriesOf(layout)

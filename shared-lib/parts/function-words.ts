@@ -4,9 +4,9 @@ export const lineWords = ['suction', 'pressure', 'return', 'pilot', 'drain', 'ch
 /** Functions a machine may have without naming them among its working hydraulics. */
 export const standingFunctions = ['steer', 'brake'] as const;
 
-const spokenFunctions: Readonly<Record<string, string>> = { steer: 'steering' };
+const spokenFunctions: ReadonlyMap<string, string> = new Map([['steer', 'steering']]);
 
 /** A function word before a name: `boom hose`, `steering cylinder`. */
 export function speakFunction(word: string): string {
-  return spokenFunctions[word] ?? word;
+  return spokenFunctions.get(word) ?? word;
 }

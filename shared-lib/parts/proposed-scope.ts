@@ -26,15 +26,15 @@ const runningItems = [
 ];
 
 /** The part of the frame that a hydraulic function moves. */
-const structureOfFunction: Readonly<Record<string, string>> = {
-  boom: 'FRM/BOOM',
-  arm: 'FRM/ARM',
-  bucket: 'FRM/BUCKET',
-  blade: 'FRM/BLADE',
-  mast: 'FRM/MAST',
-  lift: 'FRM/MAST',
-  jack: 'FRM/OUTR',
-};
+const structureOfFunction: ReadonlyMap<string, string> = new Map([
+  ['boom', 'FRM/BOOM'],
+  ['arm', 'FRM/ARM'],
+  ['bucket', 'FRM/BUCKET'],
+  ['blade', 'FRM/BLADE'],
+  ['mast', 'FRM/MAST'],
+  ['lift', 'FRM/MAST'],
+  ['jack', 'FRM/OUTR'],
+]);
 
 /** Nothing is promised about parts whose make is not known yet. */
 function asFarAsKnown(layout: Layout): Layout {
@@ -47,7 +47,7 @@ function hydraulicsOf(layout: Layout): readonly string[] {
 }
 
 function structuresOf(layout: Layout): readonly string[] {
-  return layout.hydraulics.flatMap((word) => structureOfFunction[word] ?? []);
+  return layout.hydraulics.flatMap((word) => structureOfFunction.get(word) ?? []);
 }
 
 function candidates(layout: Layout): readonly string[] {

@@ -4,20 +4,20 @@ import { headCount } from './engine-counts.ts';
 import { speakFunction } from './function-words.ts';
 import type { LocationIndex, LocationNode } from './location.ts';
 
-const markWords: Readonly<Record<string, string>> = {
-  L: 'left',
-  R: 'right',
-  FL: 'front-left',
-  FR: 'front-right',
-  RL: 'rear-left',
-  RR: 'rear-right',
-  U: 'upper',
-  LO: 'lower',
-  I: 'intake',
-  E: 'exhaust',
-  A: 'end A',
-  B: 'end B',
-};
+const markWords: ReadonlyMap<string, string> = new Map([
+  ['L', 'left'],
+  ['R', 'right'],
+  ['FL', 'front-left'],
+  ['FR', 'front-right'],
+  ['RL', 'rear-left'],
+  ['RR', 'rear-right'],
+  ['U', 'upper'],
+  ['LO', 'lower'],
+  ['I', 'intake'],
+  ['E', 'exhaust'],
+  ['A', 'end A'],
+  ['B', 'end B'],
+]);
 
 /** Ends of a hose or tube: A at the pump or valve, B at the actuator. */
 export const endWords = { A: 'pump end', B: 'actuator end' } as const;
@@ -31,9 +31,9 @@ export function pluralOf(component: Component): string {
 function speakWord(index: LocationIndex, component: Component): string {
   const text = String(index);
   const counting = component.counting;
-  if (counting?.by === 'word') return counting.words[text] ?? text;
+  if (counting?.by === 'word') return (Object.hasOwn(counting.words, text) ? counting.words[text] : null) ?? text;
   if (counting?.by === 'end') return text === 'A' ? 'pump-end' : 'actuator-end';
-  return markWords[text] ?? speakFunction(text);
+  return markWords.get(text) ?? speakFunction(text);
 }
 
 function isPlural(component: Component, layout: Layout): boolean {
@@ -46,8 +46,8 @@ function isPlural(component: Component, layout: Layout): boolean {
 /** Words and sides stand before the name, a side first: `rear-left jack hose`. Numbers follow it: `relief valve 1`. */
 function speakFreely(node: LocationNode, component: Component): string {
   const words = node.indices.filter((index) => typeof index === 'string');
-  const sides = words.filter((word) => markWords[word] !== undefined);
-  const functions = words.filter((word) => markWords[word] === undefined);
+  const sides = words.filter((word) => markWords.has(word));
+  const functions = words.filter((word) => !markWords.has(word));
   const numbers = node.indices.filter((index) => typeof index === 'number');
   const before = [...sides, ...functions].map((word) => speakWord(word, component));
   const [first, second] = numbers;
@@ -60,7 +60,7 @@ function speakFreely(node: LocationNode, component: Component): string {
 function speakMain(node: LocationNode, component: Component): string {
   const [number, shell] = node.indices;
   const name = `${component.name} ${number}`;
-  return shell === undefined ? name : `${name}, ${markWords[String(shell)] ?? shell} shell`;
+  return shell === undefined ? name : `${name}, ${markWords.get(String(shell)) ?? shell} shell`;
 }
 
 /** The cylinder's own number is left to the caller; what remains is which valve or ring, where there are several. */

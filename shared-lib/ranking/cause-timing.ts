@@ -18,7 +18,7 @@ export interface ImpossibleCause {
 }
 
 /** Conditions that cannot form in less. Source: the handbook's chapter 6.6 (scale takes months); common practice, no source. */
-const formsInDays: Readonly<Record<string, number>> = { scale: 30 };
+const formsInDays: ReadonlyMap<string, number> = new Map([['scale', 30]]);
 
 const dayMs = 86_400_000;
 const daysBetween = (from: string, to: string): number =>
@@ -38,7 +38,7 @@ export function impossibleCause(
   const { absentOn } = cause;
   if (absentOn === null || effect.thereOn === null) return null;
   const between = daysBetween(absentOn.date, effect.thereOn);
-  const needs = (cause.defect === null ? undefined : formsInDays[cause.defect]) ?? 0;
+  const needs = (cause.defect === null ? undefined : formsInDays.get(cause.defect)) ?? 0;
   if (between >= needs && between >= 0) return null;
   const { date, known } = absentOn;
   return { absentOn: date, known, thereOn: effect.thereOn, formsInDays: between < 0 ? null : needs };

@@ -50,15 +50,15 @@ function firstIssue(details: Details): string {
   return ` (${path}${String(first.message)})`;
 }
 
-const howAbsent: Readonly<Record<string, string>> = {
-  said: 'was not there yet on',
-  'not-found': 'was looked for, by a method that shows it, and not found on',
-  'part-fitted': 'is on a part that was fitted only on',
-};
+const howAbsent: ReadonlyMap<string, string> = new Map([
+  ['said', 'was not there yet on'],
+  ['not-found', 'was looked for, by a method that shows it, and not found on'],
+  ['part-fitted', 'is on a part that was fitted only on'],
+]);
 
 function causeAfterEffect(details: Details): string {
   const [cause, effect] = [text(details, 'cause', '?'), text(details, 'effect', '?')];
-  const absent = `${howAbsent[text(details, 'known', 'said')] ?? howAbsent.said} ${sayIsoDay(text(details, 'absentOn', ''))}`;
+  const absent = `${howAbsent.get(text(details, 'known', 'said')) ?? howAbsent.get('said')} ${sayIsoDay(text(details, 'absentOn', ''))}`;
   const there = sayIsoDay(text(details, 'thereOn', ''));
   const forms = details.formsInDays;
   const because =

@@ -55,37 +55,37 @@ export const limitsOfInspection = {
 } as const;
 
 /** What a sheet measures, as the heading over its readings. */
-const sheetNames: Readonly<Record<string, string>> = {
-  'MS-01': 'Battery at rest',
-  'MS-02': 'Battery under load',
-  'MS-03': 'Cranking',
-  'MS-04': 'Voltage drop of a cable',
-  'MS-05': 'Charging',
-  'MS-06': 'Pressure cap',
-  'MS-07': 'Cooling system, pressure hold',
-  'MS-08': 'Margin to boiling',
-  'MS-09': 'Combustion gas in the coolant',
-  'MS-10': 'Compression',
-  'MS-11': 'Cylinder leakage',
-  'MS-12': 'Bore',
-  'MS-13': 'Flatness',
-  'MS-14': 'Liner protrusion',
-  'MS-15': 'Piston clearance and ring gap',
-  'MS-16': 'Valves, seats and guides',
-  'MS-17': 'Journals and bearings',
-  'MS-18': 'Injectors',
-  'MS-19': 'Leak rate',
-  'MS-20': 'Hydraulic cylinder drift',
-  'MS-21': 'Steering free play',
-  'MS-22': 'Brakes',
-  'MS-23': 'Hours',
-  'MS-24': 'Crack growth',
-  'MS-25': 'Hydraulic pressure and flow',
-  'MS-26': 'Coolant',
-  'MS-27': 'Oil pressure and level',
-  'MS-28': 'Chain, fork, tyre and guard reach',
-};
+const sheetNames: ReadonlyMap<string, string> = new Map([
+  ['MS-01', 'Battery at rest'],
+  ['MS-02', 'Battery under load'],
+  ['MS-03', 'Cranking'],
+  ['MS-04', 'Voltage drop of a cable'],
+  ['MS-05', 'Charging'],
+  ['MS-06', 'Pressure cap'],
+  ['MS-07', 'Cooling system, pressure hold'],
+  ['MS-08', 'Margin to boiling'],
+  ['MS-09', 'Combustion gas in the coolant'],
+  ['MS-10', 'Compression'],
+  ['MS-11', 'Cylinder leakage'],
+  ['MS-12', 'Bore'],
+  ['MS-13', 'Flatness'],
+  ['MS-14', 'Liner protrusion'],
+  ['MS-15', 'Piston clearance and ring gap'],
+  ['MS-16', 'Valves, seats and guides'],
+  ['MS-17', 'Journals and bearings'],
+  ['MS-18', 'Injectors'],
+  ['MS-19', 'Leak rate'],
+  ['MS-20', 'Hydraulic cylinder drift'],
+  ['MS-21', 'Steering free play'],
+  ['MS-22', 'Brakes'],
+  ['MS-23', 'Hours'],
+  ['MS-24', 'Crack growth'],
+  ['MS-25', 'Hydraulic pressure and flow'],
+  ['MS-26', 'Coolant'],
+  ['MS-27', 'Oil pressure and level'],
+  ['MS-28', 'Chain, fork, tyre and guard reach'],
+]);
 
 export function sheetName(sheet: string): string {
-  return sheetNames[sheet] ?? 'Reading';
+  return sheetNames.get(sheet) ?? 'Reading';
 }

@@ -3,11 +3,11 @@ import { countedOffShare, dropKinds, dropVolumeMl, usGallonMl } from './limits.t
 import { leakRateSheet } from './sheet.ts';
 
 /** Source: US Army PMCS introductions, as TM 5-3805-290-23-2. */
-const classes: Readonly<Record<string, string>> = {
-  I: 'Class I: wet, no drops.',
-  II: 'Class II: drops form and do not fall.',
-  III: 'Class III: drops form and fall.',
-};
+const classes: ReadonlyMap<string, string> = new Map([
+  ['I', 'Class I: wet, no drops.'],
+  ['II', 'Class II: drops form and do not fall.'],
+  ['III', 'Class III: drops form and fall.'],
+]);
 
 export const leakRate = sheet(
   leakRateSheet,
@@ -48,7 +48,7 @@ export const leakRate = sheet(
     } else if (drops !== null && volume === null) {
       says.push('The volume of a drop or the kind of fluid is needed; count drops into 1 mL to know it.');
     }
-    const leakClass = classes[given.word('class') ?? ''];
+    const leakClass = classes.get(given.word('class') ?? '');
     if (leakClass !== undefined) says.push(leakClass);
     if (given.word('wetArea') !== null) says.push('The wet area shows where it leaks, not how much.');
     const what = given.word('what');
