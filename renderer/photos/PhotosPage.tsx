@@ -192,7 +192,7 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
           </div>
         )}
         <FilmStrip shots={films} picked={shot.id} onPick={showShot}>
-          <ShotCaption shot={shot} layout={record.layout.layout} />{' '}
+          <ShotCaption shot={shot} layout={record.layout.layout} />
           <ScaleLine planes={planes} straight={straightPlane?.id ?? null} onStraight={setStraightId} />
           <EarlierLink shotId={shot.id} onOpen={(thenShotId) => go({ ...at, shotId: shot.id, thenShotId })} />
         </FilmStrip>

@@ -7,10 +7,10 @@ import { momentWords } from './moment-words.ts';
 export function ShotCaption({ shot, layout }: { readonly shot: Shot; readonly layout: Layout }) {
   const seenFrom = shot.seenFrom === '' ? '' : ` seen from ${shot.seenFrom}`;
   return (
-    <>
+    <span>
       <strong>{shot.component === null ? 'Part not said' : speakComponent(shot.component, layout)}</strong>
-      {seenFrom} <span>photo {shot.sequence}</span>, {momentWords(shot)}
-      {shot.remark !== null && <span>, {shot.remark}</span>}
-    </>
+      {seenFrom}, photo {shot.sequence}, {momentWords(shot)}
+      {shot.remark !== null && `, ${shot.remark}`}
+    </span>
   );
 }
