@@ -2,6 +2,7 @@ import { Layout } from '../../../shared-lib/model/layout.ts';
 import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../../../shared-lib/model/machine.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import type { Tables } from '../database/tables.ts';
+import { Memory } from '../memory.ts';
 
 const optional = <K extends string>(key: K, value: string | null): { [P in K]?: string } =>
   (value === null ? {} : { [key]: value }) as { [P in K]?: string };
@@ -38,23 +39,13 @@ export const rowToMeter = (row: Tables['meter']): Meter => ({
 });
 
 /** One object for one text, so that what is computed from a layout and kept beside it is found again. */
-const layouts = new Map<string, Layout>();
-const mostLayouts = 2_000;
-
-const layoutOf = (text: string): Layout => {
-  const there = layouts.get(text);
-  if (there) return there;
-  const layout = Layout.parse(JSON.parse(text));
-  if (layouts.size >= mostLayouts) layouts.clear();
-  layouts.set(text, layout);
-  return layout;
-};
+const layouts = new Memory<Layout>(2_000);
 
 export const rowToLayout = (row: Tables['layout']): LayoutVersion => ({
   id: row.id,
   machineId: row.machine_id,
   version: row.version,
-  layout: layoutOf(row.layout),
+  layout: layouts.get(row.layout, () => Layout.parse(JSON.parse(row.layout))),
 });
 
 export const rowToFittedPart = (row: Tables['fitted_part']): FittedPart => ({

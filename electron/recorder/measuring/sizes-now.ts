@@ -3,32 +3,9 @@ import { type MarkSize, markSize } from '../../../shared-lib/measuring/mark-size
 import type { Finding } from '../../../shared-lib/model/finding.ts';
 import type { Calibration, Mark } from '../../../shared-lib/model/mark.ts';
 import type { Shot } from '../../../shared-lib/model/shot.ts';
+import { Memory } from '../memory.ts';
 
-/** Keeps what was computed for as long as it is asked for: a visit is read after every tap, and its marks seldom change. */
-class Memory<T> {
-  readonly #known = new Map<string, T>();
-  readonly #most: number;
-
-  constructor(most: number) {
-    this.#most = most;
-  }
-
-  get(key: string, compute: () => T): T {
-    const known = this.#known.get(key);
-    if (known !== undefined) {
-      // Asked for last, thrown away last.
-      this.#known.delete(key);
-      this.#known.set(key, known);
-      return known;
-    }
-    const fresh = compute();
-    this.#known.set(key, fresh);
-    const [oldest] = this.#known.keys();
-    if (this.#known.size > this.#most && oldest !== undefined) this.#known.delete(oldest);
-    return fresh;
-  }
-}
-
+/** A visit is read after every tap, and its marks seldom change. */
 const planes = new Memory<CalibratedPlane>(500);
 const sizes = new Memory<{ readonly size: MarkSize | null }>(4000);
 

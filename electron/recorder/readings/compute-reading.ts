@@ -3,6 +3,7 @@ import { outcomeOf } from '../../../shared-lib/readings/outcome-of.ts';
 import type { Surroundings } from '../../../shared-lib/readings/sheet-input.ts';
 import { toResultLines } from '../../../shared-lib/sheets/compute.ts';
 import type { ReadableDb } from '../database/connection.ts';
+import { Memory } from '../memory.ts';
 import { instrumentById, issuedSince } from './queries.ts';
 
 export interface Computed {
@@ -11,8 +12,7 @@ export interface Computed {
 }
 
 /** A surface of many points is recomputed with each look at its visit; the same numbers give the same lines. */
-const remembered = new Map<string, Computed>();
-const mostRemembered = 500;
+const remembered = new Memory<{ readonly computed: Computed | null }>(500);
 
 /** Null for a reading that no sheet computes. */
 export const computeReading = (
@@ -36,15 +36,10 @@ export const computeReading = (
     volts,
     resolution,
   ]);
-  const known = remembered.get(asked);
-  if (known) return known;
-  const outcome = outcomeOf(reading, { conditions, volts, resolution });
-  if (outcome === null) return null;
-  const computed = { sheetVersion: outcome.version, results: toResultLines(outcome) };
-  const [oldest] = remembered.keys();
-  if (remembered.size >= mostRemembered && oldest !== undefined) remembered.delete(oldest);
-  remembered.set(asked, computed);
-  return computed;
+  return remembered.get(asked, () => {
+    const outcome = outcomeOf(reading, { conditions, volts, resolution });
+    return { computed: outcome && { sheetVersion: outcome.version, results: toResultLines(outcome) } };
+  }).computed;
 };
 
 /**
