@@ -1,7 +1,8 @@
-import { build, type ReadableDb } from './database/connection.ts';
+import type { ReadableDb } from './database/connection.ts';
 import { damageIn } from './database/open.ts';
 import { firstBreak } from './journal/chain.ts';
 import { entriesFrom } from './journal/queries.ts';
+import { originalDigests } from './photos/queries.ts';
 import { verifyOriginal } from './photos/verify-original.ts';
 
 export interface CheckResult {
@@ -45,7 +46,7 @@ export const checkRecord = async (
     problems.push(
       `The journal does not follow from itself at entry ${broken}: something was changed outside the program.`,
     );
-  const originals = db.all(build.selectFrom('original').select(['digest', 'byte_length']).orderBy('digest'));
+  const originals = originalDigests(db);
   for (const [index, { digest }] of originals.entries()) {
     const found = await verifyOriginal(dataFolder, digest);
     if (found === 'missing') problems.push(`The photo ${digest.slice(0, 12)} is missing from the folder.`);

@@ -9,13 +9,13 @@ import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
 import { copyBeforeMigration, makeDailyCopy } from './backup/daily-copy.ts';
 import type { Services } from './context.ts';
-import { build, connect, type ReadableDb } from './database/connection.ts';
+import { connect, type ReadableDb } from './database/connection.ts';
 import { databaseFile, openForReading, openForWriting } from './database/open.ts';
 import { makeDispatcher, orThrow } from './dispatcher.ts';
 import { handlers } from './handlers.ts';
 import { holdFolder } from './hold.ts';
 import { makeIndex } from './search/keep-index.ts';
-import { shopRow } from './shop/queries.ts';
+import { beginShop, shopRow } from './shop/queries.ts';
 import { zoneMinutes } from './shop/zone.ts';
 import { Tokens } from './tokens.ts';
 
@@ -46,19 +46,6 @@ export interface Recorder {
   /** Lets running work end, closes the database, frees the folder. */
   close(): Promise<void>;
 }
-
-const emptyShop = {
-  id: 1,
-  name: '',
-  address: '',
-  phone: '',
-  units: 'metric',
-  paper: 'a4',
-  time_zone: '+00:00',
-  started: 0,
-  person_id: null,
-  statement_words: '',
-} as const;
 
 const openServices = (): { services: Services; close: () => Promise<void> } => {
   const open = new Map<string, { close(): Promise<void> | void }>();
@@ -107,11 +94,10 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     throw error;
   }
   const db = connect(sqlite);
-  if (!readOnly && !db.first(build.selectFrom('shop').select('id'))) {
-    // The folder's own first row, before anybody has done anything: it is nobody's change.
-    db.run(build.insertInto('shop').values({ ...emptyShop, time_zone: localZone() }));
+  if (!readOnly) {
+    beginShop(db, localZone());
+    makeIndex(db);
   }
-  if (!readOnly) makeIndex(db);
   const { services, close: closeServices } = openServices();
   const tokens = new Tokens();
   const running = new Set<Promise<void>>();

@@ -3,8 +3,9 @@ import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import { build, connect } from '../database/connection.ts';
+import { connect } from '../database/connection.ts';
 import { databaseFile } from '../database/open.ts';
+import { originalDigests } from '../photos/queries.ts';
 import { verifyOriginal } from '../photos/verify-original.ts';
 import { copyDatabase } from './daily-copy.ts';
 import { type CopyState, verifyCopy } from './verify-copy.ts';
@@ -16,9 +17,7 @@ export interface FolderCopy extends CopyState {
 const digestsIn = (file: string): string[] => {
   const sqlite = new Database(file, { readonly: true });
   try {
-    return connect(sqlite)
-      .all(build.selectFrom('original').select('digest').orderBy('digest'))
-      .map(({ digest }) => digest);
+    return originalDigests(connect(sqlite)).map(({ digest }) => digest);
   } finally {
     sqlite.close();
   }

@@ -7,6 +7,7 @@ import {
   Step,
 } from '../../../shared-lib/choices/records.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 export const rowToStep = (row: Pick<Tables['visit_step'], 'id' | 'step' | 'place'>): Step =>
@@ -43,23 +44,27 @@ export const rowToDecision = (row: Tables['decision']): Decision =>
     personId: row.person_id,
   });
 
-export const visitStepRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('visit_step').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+export const visitStepRows = all((visitId: Param<string>) =>
+  build.selectFrom('visit_step').selectAll().where('visit_id', '=', visitId).orderBy('position'),
+);
 
-export const choiceRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('choice').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+export const choiceRows = all((visitId: Param<string>) =>
+  build.selectFrom('choice').selectAll().where('visit_id', '=', visitId).orderBy('position'),
+);
 
-export const choiceRow = (db: ReadableDb, id: string) =>
-  db.first(build.selectFrom('choice').selectAll().where('id', '=', id));
+export const choiceRow = first((id: Param<string>) => build.selectFrom('choice').selectAll().where('id', '=', id));
 
-export const dispositionRows = (db: ReadableDb, choiceId: string) =>
-  db.all(build.selectFrom('disposition').selectAll().where('choice_id', '=', choiceId).orderBy('id'));
+export const dispositionRows = all((choiceId: Param<string>) =>
+  build.selectFrom('disposition').selectAll().where('choice_id', '=', choiceId).orderBy('id'),
+);
 
-export const choiceStepRows = (db: ReadableDb, choiceId: string) =>
-  db.all(build.selectFrom('choice_step').selectAll().where('choice_id', '=', choiceId).orderBy('position'));
+export const choiceStepRows = all((choiceId: Param<string>) =>
+  build.selectFrom('choice_step').selectAll().where('choice_id', '=', choiceId).orderBy('position'),
+);
 
-export const costRows = (db: ReadableDb, choiceId: string) =>
-  db.all(build.selectFrom('cost_line').selectAll().where('choice_id', '=', choiceId).orderBy('position'));
+export const costRows = all((choiceId: Param<string>) =>
+  build.selectFrom('cost_line').selectAll().where('choice_id', '=', choiceId).orderBy('position'),
+);
 
 export const rowToChoice = (db: ReadableDb, row: Tables['choice']): Choice =>
   Choice.parse({
@@ -73,21 +78,27 @@ export const rowToChoice = (db: ReadableDb, row: Tables['choice']): Choice =>
   });
 
 /** In the order they were taken. */
-export const decisionRows = (db: ReadableDb, visitId: string) =>
-  db.all(
-    build
-      .selectFrom('decision')
-      .selectAll()
-      .where('visit_id', '=', visitId)
-      .orderBy('decided_at_ms')
-      .orderBy('rowid' as 'id'),
-  );
+export const decisionRows = all((visitId: Param<string>) =>
+  build
+    .selectFrom('decision')
+    .selectAll()
+    .where('visit_id', '=', visitId)
+    .orderBy('decided_at_ms')
+    .orderBy('rowid' as 'id'),
+);
 
-export const isDecided = (db: ReadableDb, choiceId: string): boolean =>
-  db.first(build.selectFrom('decision').select('id').where('choice_id', '=', choiceId).limit(1)) !== undefined;
+const decisionOf = first((choiceId: Param<string>) =>
+  build.selectFrom('decision').select('id').where('choice_id', '=', choiceId).limit(1),
+);
+
+export const isDecided = (db: ReadableDb, choiceId: string): boolean => decisionOf(db, choiceId) !== undefined;
+
+const moneyRow = first((visitId: Param<string>) =>
+  build.selectFrom('visit_money').selectAll().where('id', '=', visitId),
+);
 
 export const moneyOf = (db: ReadableDb, visitId: string): Money => {
-  const row = db.first(build.selectFrom('visit_money').selectAll().where('id', '=', visitId));
+  const row = moneyRow(db, visitId);
   return { currency: row?.currency ?? '', taxPercent: row?.tax_percent ?? null };
 };
 

@@ -3,11 +3,25 @@ import {
   type CompiledQuery,
   DummyDriver,
   Kysely,
+  type QueryExecutorProvider,
   SqliteAdapter,
   SqliteIntrospector,
   SqliteQueryCompiler,
 } from 'kysely';
+import { Memory } from '../memory.ts';
 import type { Tables } from './tables.ts';
+
+/**
+ * SQLite plans a statement anew, which takes longer than most of ours run, whenever another value is bound to a parameter
+ * that its planner has looked at. A parameter behind a unary plus is a value like any other, which it does not look at.
+ *
+ * Source: sqlite.org/c3ref/prepare.html, on builds with STAT4, of which better-sqlite3's is one.
+ */
+class PlannedOnce extends SqliteQueryCompiler {
+  protected override getCurrentParameterPlaceholder(): string {
+    return '+?';
+  }
+}
 
 /** Builds SQL and never runs it: statements run synchronously in better-sqlite3, so that a mutation is one transaction. */
 export const build = new Kysely<Tables>({
@@ -15,12 +29,13 @@ export const build = new Kysely<Tables>({
     createAdapter: () => new SqliteAdapter(),
     createDriver: () => new DummyDriver(),
     createIntrospector: (db) => new SqliteIntrospector(db),
-    createQueryCompiler: () => new SqliteQueryCompiler(),
+    createQueryCompiler: () => new PlannedOnce(),
   },
 });
 
-interface Compilable<Row> {
-  compile(): CompiledQuery<Row>;
+/** Of the builder, raw, or compiled already (`query.ts`). */
+export interface Compilable<Row> {
+  compile(by: QueryExecutorProvider): CompiledQuery<Row>;
 }
 
 declare const writable: unique symbol;
@@ -39,30 +54,26 @@ export interface WritableDb extends ReadableDb {
   transaction<T>(work: () => T): T;
 }
 
+/** More than there are queries; updates differ by the columns that they name, and so has their number no end. */
+const mostPrepared = 500;
+
 export const connect = (sqlite: Database.Database): WritableDb => {
-  const prepared = new Map<string, Database.Statement>();
-  const statement = (sql: string): Database.Statement => {
-    const known = prepared.get(sql);
-    if (known) return known;
-    const fresh = sqlite.prepare(sql);
-    // Lists of ids make texts that differ by their length only; a bound keeps the map from growing for ever.
-    if (prepared.size >= 500) prepared.clear();
-    prepared.set(sql, fresh);
-    return fresh;
-  };
+  const prepared = new Memory<Database.Statement>(mostPrepared);
+  const statement = (sql: string): Database.Statement => prepared.get(sql, () => sqlite.prepare(sql));
+  const inTransaction = sqlite.transaction((work: () => unknown) => work());
   return {
     all: <Row>(query: Compilable<Row>) => {
-      const { sql, parameters } = query.compile();
+      const { sql, parameters } = query.compile(build);
       return statement(sql).all(...parameters) as Row[];
     },
     first: <Row>(query: Compilable<Row>) => {
-      const { sql, parameters } = query.compile();
+      const { sql, parameters } = query.compile(build);
       return statement(sql).get(...parameters) as Row | undefined;
     },
     run: (query) => {
-      const { sql, parameters } = query.compile();
+      const { sql, parameters } = query.compile(build);
       return statement(sql).run(...parameters).changes;
     },
-    transaction: <T>(work: () => T): T => sqlite.transaction(work).immediate(),
+    transaction: <T>(work: () => T): T => inTransaction.immediate(work) as T,
   } as WritableDb;
 };

@@ -3,6 +3,7 @@ import type { Finding, LinkEvidence } from '../../../shared-lib/model/finding.ts
 import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { issuedSince } from '../reports/queries.ts';
 import { shopRow } from '../shop/queries.ts';
 import { standingOfVisit } from '../visits/visit-record.ts';
 import { carryFinding } from './carry.ts';
@@ -12,7 +13,6 @@ import { setPlaces, visitLayout } from './places.ts';
 import { typedQuantities } from './quantities-from-marks.ts';
 import {
   findingById,
-  isIssued,
   lastUsedAction,
   lastUsedDefects,
   linkBetween,
@@ -39,7 +39,7 @@ const again = ({ db }: Context, id: string): Finding => {
 
 /** A conclusion may be edited until it appears in an issued report; after that it is only superseded. */
 const refuseIssued = ({ db }: Context, finding: Finding): void => {
-  if (isIssued(db, finding.visitId, finding.createdAtMs)) throw new AppError('issued', { number: finding.number });
+  if (issuedSince(db, finding.visitId, finding.createdAtMs)) throw new AppError('issued', { number: finding.number });
 };
 
 /** A link rests on what belongs to the same visit. @throws AppError 'not-found', 'finding-of-another-visit' */

@@ -1,5 +1,6 @@
 import { Finding, FindingLink, type FindingProof } from '../../../shared-lib/model/finding.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, listed, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 const asFlag = (value: 0 | 1 | null): boolean | null => (value === null ? null : value === 1);
@@ -70,23 +71,23 @@ export const rowToProof = (row: Tables['proof']): FindingProof => ({
 
 const grouped = <T>(rows: readonly T[], key: (row: T) => string): Map<string, T[]> => Map.groupBy(rows, key);
 
+const rowsOfVisits = all((visitIds: Param<readonly string[]>) =>
+  build.selectFrom('finding').selectAll().where('visit_id', 'in', listed(visitIds)).orderBy('number').orderBy('id'),
+);
+
+const placesOfVisits = all((visitIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('finding_location')
+    .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
+    .select(['finding_location.finding_id', 'finding_location.place'])
+    .where('finding.visit_id', 'in', listed(visitIds))
+    .orderBy('finding_location.position'),
+);
+
 /** Findings of visits, by visit, each in the order of its number. */
 export const findingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<string, Finding[]> => {
-  const rows = db.all(
-    build.selectFrom('finding').selectAll().where('visit_id', 'in', visitIds).orderBy('number').orderBy('id'),
-  );
-  const places = grouped(
-    db.all(
-      build
-        .selectFrom('finding_location')
-        .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
-        .select(['finding_location.finding_id', 'finding_location.place'])
-        .where('finding.visit_id', 'in', visitIds)
-        .orderBy('finding_location.position'),
-    ),
-    (row) => row.finding_id,
-  );
-  const findings = rows.map((row) =>
+  const places = grouped(placesOfVisits(db, visitIds), (row) => row.finding_id);
+  const findings = rowsOfVisits(db, visitIds).map((row) =>
     rowToFinding(
       row,
       (places.get(row.id) ?? []).map(({ place }) => place),
@@ -95,8 +96,10 @@ export const findingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<str
   return grouped(findings, (finding) => finding.visitId);
 };
 
+const rowById = first((id: Param<string>) => build.selectFrom('finding').selectAll().where('id', '=', id));
+
 export const findingById = (db: ReadableDb, id: string): Finding | undefined => {
-  const row = db.first(build.selectFrom('finding').selectAll().where('id', '=', id));
+  const row = rowById(db, id);
   if (!row) return undefined;
   return rowToFinding(
     row,
@@ -104,105 +107,97 @@ export const findingById = (db: ReadableDb, id: string): Finding | undefined => 
   );
 };
 
-export const locationRows = (db: ReadableDb, findingId: string) =>
-  db.all(build.selectFrom('finding_location').selectAll().where('finding_id', '=', findingId).orderBy('position'));
+export const locationRows = all((findingId: Param<string>) =>
+  build.selectFrom('finding_location').selectAll().where('finding_id', '=', findingId).orderBy('position'),
+);
 
 /** Links between findings of these visits, by the visit of the cause. */
-export const linksOf = (db: ReadableDb, visitIds: readonly string[]) =>
-  db.all(
-    build
-      .selectFrom('finding_link')
-      .innerJoin('finding', 'finding.id', 'finding_link.from_id')
-      .selectAll('finding_link')
-      .select('finding.visit_id as visit_id')
-      .where('finding.visit_id', 'in', visitIds)
-      .orderBy('finding_link.id'),
-  );
+export const linksOf = all((visitIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('finding_link')
+    .innerJoin('finding', 'finding.id', 'finding_link.from_id')
+    .selectAll('finding_link')
+    .select('finding.visit_id as visit_id')
+    .where('finding.visit_id', 'in', listed(visitIds))
+    .orderBy('finding_link.id'),
+);
 
 /** Parts of a machine with the day of the visit in which they were fitted. */
-export const partsFittedOn = (db: ReadableDb, machineId: string) =>
-  db.all(
-    build
-      .selectFrom('fitted_part')
-      .innerJoin('visit', 'visit.id', 'fitted_part.fitted_visit_id')
-      .select(['fitted_part.path', 'visit.date as date', 'visit.id as visit_id'])
-      .where('fitted_part.machine_id', '=', machineId),
-  );
+export const partsFittedOn = all((machineId: Param<string>) =>
+  build
+    .selectFrom('fitted_part')
+    .innerJoin('visit', 'visit.id', 'fitted_part.fitted_visit_id')
+    .select(['fitted_part.path', 'visit.date as date', 'visit.id as visit_id'])
+    .where('fitted_part.machine_id', '=', machineId),
+);
 
 /** What shows the findings; a photo in the bin shows nothing. */
-export const proofsOf = (db: ReadableDb, visitIds: readonly string[]) =>
-  db.all(
-    build
-      .selectFrom('proof')
-      .innerJoin('finding', 'finding.id', 'proof.finding_id')
-      .leftJoin('shot', 'shot.id', 'proof.shot_id')
-      .where(({ eb, or }) => or([eb('shot.id', 'is', null), eb('shot.binned', '=', 0)]))
-      .selectAll('proof')
-      .select('finding.visit_id as visit_id')
-      .where('finding.visit_id', 'in', visitIds)
-      .orderBy('proof.id'),
-  );
+export const proofsOf = all((visitIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('proof')
+    .innerJoin('finding', 'finding.id', 'proof.finding_id')
+    .leftJoin('shot', 'shot.id', 'proof.shot_id')
+    .where(({ eb, or }) => or([eb('shot.id', 'is', null), eb('shot.binned', '=', 0)]))
+    .selectAll('proof')
+    .select('finding.visit_id as visit_id')
+    .where('finding.visit_id', 'in', listed(visitIds))
+    .orderBy('proof.id'),
+);
+
+const highestNumber = first((machineId: Param<string>) =>
+  build
+    .selectFrom('finding')
+    .innerJoin('visit', 'visit.id', 'finding.visit_id')
+    .select(({ fn }) => fn.max<number | null>('finding.number').as('number'))
+    .where('visit.machine_id', '=', machineId),
+);
 
 /** A number is stamped once per machine, so that a tracked finding can keep it from visit to visit. */
-export const nextNumber = (db: ReadableDb, machineId: string): number => {
-  const row = db.first(
-    build
-      .selectFrom('finding')
-      .innerJoin('visit', 'visit.id', 'finding.visit_id')
-      .select(({ fn }) => fn.max<number | null>('finding.number').as('highest'))
-      .where('visit.machine_id', '=', machineId),
-  );
-  return (row?.highest ?? 0) + 1;
-};
+export const nextNumber = (db: ReadableDb, machineId: string): number =>
+  (highestNumber(db, machineId)?.number ?? 0) + 1;
+
+const usedDefects = all(() =>
+  build
+    .selectFrom('finding')
+    .select(({ fn }) => ['defect', fn.max<number>('created_at_ms').as('at')])
+    .where('defect', 'is not', null)
+    .groupBy('defect')
+    .orderBy('at', 'desc'),
+);
 
 export const lastUsedDefects = (db: ReadableDb): string[] =>
-  db
-    .all(
-      build
-        .selectFrom('finding')
-        .select(({ fn }) => ['defect', fn.max<number>('created_at_ms').as('at')])
-        .where('defect', 'is not', null)
-        .groupBy('defect')
-        .orderBy('at', 'desc'),
-    )
-    .flatMap(({ defect }) => (defect === null ? [] : [defect]));
+  usedDefects(db).flatMap(({ defect }) => (defect === null ? [] : [defect]));
 
-export const lastUsedAction = (db: ReadableDb): string | null =>
-  db.first(
-    build
-      .selectFrom('finding')
-      .select('action')
-      .where('action', 'is not', null)
-      .orderBy('created_at_ms', 'desc')
-      .limit(1),
-  )?.action ?? null;
+const usedAction = first(() =>
+  build
+    .selectFrom('finding')
+    .select('action')
+    .where('action', 'is not', null)
+    .orderBy('created_at_ms', 'desc')
+    .limit(1),
+);
 
-export const linkBetween = (db: ReadableDb, fromId: string, toId: string) =>
-  db.first(build.selectFrom('finding_link').selectAll().where('from_id', '=', fromId).where('to_id', '=', toId));
+export const lastUsedAction = (db: ReadableDb): string | null => usedAction(db)?.action ?? null;
 
-export const proofBy = (db: ReadableDb, findingId: string, by: { shotId?: string; readingId?: string }) =>
-  db.first(
-    build
-      .selectFrom('proof')
-      .selectAll()
-      .where('finding_id', '=', findingId)
-      .where(by.shotId === undefined ? 'reading_id' : 'shot_id', '=', by.shotId ?? by.readingId ?? ''),
-  );
+export const linkBetween = first((fromId: Param<string>, toId: Param<string>) =>
+  build.selectFrom('finding_link').selectAll().where('from_id', '=', fromId).where('to_id', '=', toId),
+);
+
+const proofByShot = first((findingId: Param<string>, shotId: Param<string>) =>
+  build.selectFrom('proof').selectAll().where('finding_id', '=', findingId).where('shot_id', '=', shotId),
+);
+
+const proofByReading = first((findingId: Param<string>, readingId: Param<string>) =>
+  build.selectFrom('proof').selectAll().where('finding_id', '=', findingId).where('reading_id', '=', readingId),
+);
+
+export const proofBy = (db: ReadableDb, findingId: string, by: { shotId: string } | { readingId: string }) =>
+  'shotId' in by ? proofByShot(db, findingId, by.shotId) : proofByReading(db, findingId, by.readingId);
+
+const superseding = all((visitId: Param<string>) =>
+  build.selectFrom('finding').select('supersedes').where('visit_id', '=', visitId).where('binned', '=', 0),
+);
 
 /** Findings that say they replace this one. */
 export const supersededIds = (db: ReadableDb, visitId: string): Set<string> =>
-  new Set(
-    db
-      .all(build.selectFrom('finding').select('supersedes').where('visit_id', '=', visitId).where('binned', '=', 0))
-      .flatMap(({ supersedes }) => (supersedes === null ? [] : [supersedes])),
-  );
-
-export const isIssued = (db: ReadableDb, visitId: string, createdAtMs: number): boolean =>
-  db.first(
-    build
-      .selectFrom('report')
-      .select('id')
-      .where('visit_id', '=', visitId)
-      .where('issued_at_ms', '>=', createdAtMs)
-      .limit(1),
-  ) !== undefined;
+  new Set(superseding(db, visitId).flatMap(({ supersedes }) => (supersedes === null ? [] : [supersedes])));

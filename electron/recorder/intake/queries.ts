@@ -7,26 +7,29 @@ import {
   type Intake,
 } from '../../../shared-lib/model/intake.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, type Param } from '../database/query.ts';
 
-export const earlierWorkRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('earlier_work').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+export const earlierWorkRows = all((visitId: Param<string>) =>
+  build.selectFrom('earlier_work').selectAll().where('visit_id', '=', visitId).orderBy('position'),
+);
 
-export const fluidRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('fluid_received').selectAll().where('visit_id', '=', visitId));
+export const fluidRows = all((visitId: Param<string>) =>
+  build.selectFrom('fluid_received').selectAll().where('visit_id', '=', visitId),
+);
 
-export const arrivalRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('arrival_photo').selectAll().where('visit_id', '=', visitId));
+export const arrivalRows = all((visitId: Param<string>) =>
+  build.selectFrom('arrival_photo').selectAll().where('visit_id', '=', visitId),
+);
 
 /** A photo in the bin shows nothing; taken out again it shows what it did. */
-const arrivalShown = (db: ReadableDb, visitId: string) =>
-  db.all(
-    build
-      .selectFrom('arrival_photo')
-      .innerJoin('shot', 'shot.id', 'arrival_photo.shot_id')
-      .selectAll('arrival_photo')
-      .where('arrival_photo.visit_id', '=', visitId)
-      .where('shot.binned', '=', 0),
-  );
+const arrivalShown = all((visitId: Param<string>) =>
+  build
+    .selectFrom('arrival_photo')
+    .innerJoin('shot', 'shot.id', 'arrival_photo.shot_id')
+    .selectAll('arrival_photo')
+    .where('arrival_photo.visit_id', '=', visitId)
+    .where('shot.binned', '=', 0),
+);
 
 export const intakeOf = (db: ReadableDb, visitId: string): Intake => ({
   earlierWork: earlierWorkRows(db, visitId).map(({ id, what, place, did, by_whom, when_done }) =>

@@ -3,7 +3,7 @@ import type { WritableDb } from '../database/connection.ts';
 import { keyColumn, personalTables, type RecordTable, type Tables } from '../database/tables.ts';
 import { chainStart, entryDigest } from './chain.ts';
 import { type Cell, canonical, difference, type Row, type RowChange, rowDigest } from './change.ts';
-import { deleteRow, insertEntry, insertRow, lastEntry, rowOf, updateRow } from './queries.ts';
+import { deleteRow, insertRow, lastEntry, rowOf, updateRow } from './queries.ts';
 
 /** Who does it, from where, as which step. */
 export interface Author {
@@ -119,7 +119,7 @@ export class RecordWriter {
       changes: canonical(this.#changes),
       previous_digest: last?.digest ?? chainStart,
     } as const;
-    insertEntry(this.#db, { ...entry, digest: entryDigest(entry) });
+    insertRow(this.#db, 'journal', { ...entry, digest: entryDigest(entry) });
     return committed;
   }
 }

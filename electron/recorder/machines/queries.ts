@@ -1,6 +1,7 @@
 import { Layout } from '../../../shared-lib/model/layout.ts';
 import type { FittedPart, LayoutVersion, Machine, Meter, Owner } from '../../../shared-lib/model/machine.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, listed, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 import { Memory } from '../memory.ts';
 
@@ -59,103 +60,120 @@ export const rowToFittedPart = (row: Tables['fitted_part']): FittedPart => ({
   removedHours: row.removed_hours,
 });
 
-export const machineById = (db: ReadableDb, id: string) =>
-  db.first(build.selectFrom('machine').selectAll().where('id', '=', id));
+export const machineById = first((id: Param<string>) => build.selectFrom('machine').selectAll().where('id', '=', id));
 
-export const machinesById = (db: ReadableDb, ids: readonly string[]) =>
-  db.all(build.selectFrom('machine').selectAll().where('id', 'in', ids));
+export const machinesById = all((ids: Param<readonly string[]>) =>
+  build.selectFrom('machine').selectAll().where('id', 'in', listed(ids)),
+);
 
-export const allMachines = (db: ReadableDb) => db.all(build.selectFrom('machine').selectAll());
+export const allMachines = all(() => build.selectFrom('machine').selectAll());
 
-export const newestLayout = (db: ReadableDb, machineId: string) =>
-  db.first(
-    build.selectFrom('layout').selectAll().where('machine_id', '=', machineId).orderBy('version', 'desc').limit(1),
-  );
+export const newestLayout = first((machineId: Param<string>) =>
+  build.selectFrom('layout').selectAll().where('machine_id', '=', machineId).orderBy('version', 'desc').limit(1),
+);
 
-export const layoutById = (db: ReadableDb, id: string) =>
-  db.first(build.selectFrom('layout').selectAll().where('id', '=', id));
+export const layoutById = first((id: Param<string>) => build.selectFrom('layout').selectAll().where('id', '=', id));
 
-export const layoutsById = (db: ReadableDb, ids: readonly string[]) =>
-  db.all(build.selectFrom('layout').selectAll().where('id', 'in', ids));
+export const layoutsById = all((ids: Param<readonly string[]>) =>
+  build.selectFrom('layout').selectAll().where('id', 'in', listed(ids)),
+);
 
-export const metersOf = (db: ReadableDb, machineId: string) =>
-  db
-    .all(build.selectFrom('meter').selectAll().where('machine_id', '=', machineId).orderBy('from_date').orderBy('id'))
-    .map(rowToMeter);
+const meterRows = all((machineId: Param<string>) =>
+  build.selectFrom('meter').selectAll().where('machine_id', '=', machineId).orderBy('from_date').orderBy('id'),
+);
 
-export const allMeters = (db: ReadableDb) => db.all(build.selectFrom('meter').selectAll()).map(rowToMeter);
+export const metersOf = (db: ReadableDb, machineId: string): Meter[] => meterRows(db, machineId).map(rowToMeter);
 
-export const fittedPartsOf = (db: ReadableDb, machineId: string) =>
-  db
-    .all(build.selectFrom('fitted_part').selectAll().where('machine_id', '=', machineId).orderBy('id'))
-    .map(rowToFittedPart);
+const allMeterRows = all(() => build.selectFrom('meter').selectAll());
+
+export const allMeters = (db: ReadableDb): Meter[] => allMeterRows(db).map(rowToMeter);
+
+const fittedPartRows = all((machineId: Param<string>) =>
+  build.selectFrom('fitted_part').selectAll().where('machine_id', '=', machineId).orderBy('id'),
+);
+
+export const fittedPartsOf = (db: ReadableDb, machineId: string): FittedPart[] =>
+  fittedPartRows(db, machineId).map(rowToFittedPart);
+
+const ownerRow = first((machineId: Param<string>) =>
+  build
+    .selectFrom('ownership')
+    .innerJoin('owner', 'owner.id', 'ownership.owner_id')
+    .selectAll('owner')
+    .where('ownership.machine_id', '=', machineId)
+    .where('ownership.until_date', 'is', null)
+    .orderBy('ownership.id', 'desc')
+    .limit(1),
+);
 
 /** Who owns it now: the ownership that has not ended. */
 export const ownerNow = (db: ReadableDb, machineId: string): Owner | null => {
-  const row = db.first(
-    build
-      .selectFrom('ownership')
-      .innerJoin('owner', 'owner.id', 'ownership.owner_id')
-      .selectAll('owner')
-      .where('ownership.machine_id', '=', machineId)
-      .where('ownership.until_date', 'is', null)
-      .orderBy('ownership.id', 'desc')
-      .limit(1),
-  );
+  const row = ownerRow(db, machineId);
   return row ? rowToOwner(row) : null;
 };
 
-export const openOwnership = (db: ReadableDb, machineId: string) =>
-  db.first(
-    build
-      .selectFrom('ownership')
-      .selectAll()
-      .where('machine_id', '=', machineId)
-      .where('until_date', 'is', null)
-      .orderBy('id', 'desc')
-      .limit(1),
-  );
+export const openOwnership = first((machineId: Param<string>) =>
+  build
+    .selectFrom('ownership')
+    .selectAll()
+    .where('machine_id', '=', machineId)
+    .where('until_date', 'is', null)
+    .orderBy('id', 'desc')
+    .limit(1),
+);
+
+const namesOfOwners = all(() =>
+  build
+    .selectFrom('ownership')
+    .innerJoin('owner', 'owner.id', 'ownership.owner_id')
+    .select(['ownership.machine_id', 'owner.name'])
+    .where('ownership.until_date', 'is', null)
+    .orderBy('ownership.id'),
+);
 
 export const ownerNames = (db: ReadableDb): Map<string, string> =>
-  new Map(
-    db
-      .all(
-        build
-          .selectFrom('ownership')
-          .innerJoin('owner', 'owner.id', 'ownership.owner_id')
-          .select(['ownership.machine_id', 'owner.name'])
-          .where('ownership.until_date', 'is', null)
-          .orderBy('ownership.id'),
-      )
-      .map(({ machine_id, name }) => [machine_id, name]),
-  );
+  new Map(namesOfOwners(db).map(({ machine_id, name }) => [machine_id, name]));
+
+/** The machines that somebody owns or has owned. */
+export const machinesOfOwner = all((ownerId: Param<string>) =>
+  build.selectFrom('ownership').select('machine_id').where('owner_id', '=', ownerId),
+);
+
+const visitIds = (machineId: Param<string>) =>
+  build.selectFrom('visit').select('id').where('machine_id', '=', machineId);
+
+const placesOfFindings = all((machineId: Param<string>) =>
+  build
+    .selectFrom('finding_location')
+    .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
+    .select('finding_location.place as place')
+    .where('finding.binned', '=', 0)
+    .where('finding.visit_id', 'in', visitIds(machineId)),
+);
+
+const placesInScope = all((machineId: Param<string>) =>
+  build.selectFrom('scope_item').select('path as place').where('visit_id', 'in', visitIds(machineId)),
+);
+
+const placesOfShots = all((machineId: Param<string>) =>
+  build
+    .selectFrom('shot')
+    .select('component as place')
+    .where('component', 'is not', null)
+    .where('visit_id', 'in', visitIds(machineId)),
+);
 
 /** Every place a machine's record names: findings, scope, shots and fitted parts. */
 export const placesOf = (db: ReadableDb, machineId: string): string[] => {
-  const visits = build.selectFrom('visit').select('id').where('machine_id', '=', machineId);
-  const findings = db.all(
-    build
-      .selectFrom('finding_location')
-      .innerJoin('finding', 'finding.id', 'finding_location.finding_id')
-      .select('finding_location.place as place')
-      .where('finding.binned', '=', 0)
-      .where('finding.visit_id', 'in', visits),
-  );
-  const scope = db.all(build.selectFrom('scope_item').select('path as place').where('visit_id', 'in', visits));
-  const shots = db.all(
-    build
-      .selectFrom('shot')
-      .select('component as place')
-      .where('component', 'is not', null)
-      .where('visit_id', 'in', visits),
-  );
-  const fitted = db.all(build.selectFrom('fitted_part').select('path as place').where('machine_id', '=', machineId));
+  const named = [placesOfFindings, placesInScope, placesOfShots].flatMap((places) => places(db, machineId));
   return [
-    ...new Set(
-      [...findings, ...scope, ...shots, ...fitted].map(({ place }) => place).filter((place) => place !== null),
-    ),
+    ...new Set([
+      ...named.flatMap(({ place }) => place ?? []),
+      ...fittedPartRows(db, machineId).map(({ path }) => path),
+    ]),
   ];
 };
 
-export const machineBySerial = (db: ReadableDb, kind: string, serial: string) =>
-  db.first(build.selectFrom('machine').select('id').where('kind', '=', kind).where('serial', '=', serial));
+export const machineBySerial = first((kind: Param<string>, serial: Param<string>) =>
+  build.selectFrom('machine').select('id').where('kind', '=', kind).where('serial', '=', serial),
+);

@@ -1,5 +1,6 @@
 import type { Original, Shot } from '../../../shared-lib/model/shot.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 type ShotRow = Tables['shot'] & Pick<Tables['original'], 'width' | 'height' | 'media_type' | 'remark'>;
@@ -45,48 +46,57 @@ const shots = build
   .selectAll('shot')
   .select(['original.width', 'original.height', 'original.media_type', 'original.remark']);
 
+const shotRows = all((visitId: Param<string>) => shots.where('shot.visit_id', '=', visitId).orderBy('shot.sequence'));
+
 /** A visit's shots in the order of their numbers, binned ones too. */
-export const shotsOf = (db: ReadableDb, visitId: string): Shot[] =>
-  db.all(shots.where('shot.visit_id', '=', visitId).orderBy('shot.sequence')).map(rowToShot);
+export const shotsOf = (db: ReadableDb, visitId: string): Shot[] => shotRows(db, visitId).map(rowToShot);
+
+const shotRow = first((id: Param<string>) => shots.where('shot.id', '=', id));
 
 export const shotById = (db: ReadableDb, id: string): Shot | undefined => {
-  const row = db.first(shots.where('shot.id', '=', id));
+  const row = shotRow(db, id);
   return row && rowToShot(row);
 };
 
+const originalRow = first((digest: Param<string>) =>
+  build.selectFrom('original').selectAll().where('digest', '=', digest),
+);
+
 export const originalByDigest = (db: ReadableDb, digest: string): Original | undefined => {
-  const row = db.first(build.selectFrom('original').selectAll().where('digest', '=', digest));
+  const row = originalRow(db, digest);
   return row && rowToOriginal(row);
 };
 
-export const lastSequence = (db: ReadableDb, visitId: string): number =>
-  db.first(
-    build
-      .selectFrom('shot')
-      .select(({ fn }) => fn.max<number | null>('sequence').as('last'))
-      .where('visit_id', '=', visitId),
-  )?.last ?? 0;
+/** Of every photo that the record names. */
+export const originalDigests = all(() => build.selectFrom('original').select('digest').orderBy('digest'));
+
+const highestSequence = first((visitId: Param<string>) =>
+  build
+    .selectFrom('shot')
+    .select(({ fn }) => fn.max<number | null>('sequence').as('sequence'))
+    .where('visit_id', '=', visitId),
+);
+
+export const lastSequence = (db: ReadableDb, visitId: string): number => highestSequence(db, visitId)?.sequence ?? 0;
 
 /** The shot of a visit that shows the same bytes, one that is not in the bin first. */
-export const shotOfDigest = (db: ReadableDb, visitId: string, digest: string): Tables['shot'] | undefined =>
-  db.first(
-    build
-      .selectFrom('shot')
-      .selectAll()
-      .where('visit_id', '=', visitId)
-      .where('digest', '=', digest)
-      .orderBy('binned')
-      .orderBy('sequence')
-      .limit(1),
-  );
+export const shotOfDigest = first((visitId: Param<string>, digest: Param<string>) =>
+  build
+    .selectFrom('shot')
+    .selectAll()
+    .where('visit_id', '=', visitId)
+    .where('digest', '=', digest)
+    .orderBy('binned')
+    .orderBy('sequence')
+    .limit(1),
+);
 
 /** A visit's shots by one camera; those without a camera's name when it is null. */
-export const shotsOfCamera = (db: ReadableDb, visitId: string, camera: string | null): Tables['shot'][] =>
-  db.all(
-    build
-      .selectFrom('shot')
-      .selectAll()
-      .where('visit_id', '=', visitId)
-      .where('camera', camera === null ? 'is' : '=', camera)
-      .orderBy('sequence'),
-  );
+export const shotsOfCamera = all((visitId: Param<string>, camera: Param<string | null>) =>
+  build
+    .selectFrom('shot')
+    .selectAll()
+    .where('visit_id', '=', visitId)
+    .where('camera', 'is', camera)
+    .orderBy('sequence'),
+);

@@ -4,7 +4,8 @@ import type { Surroundings } from '../../../shared-lib/readings/sheet-input.ts';
 import { toResultLines } from '../../../shared-lib/sheets/compute.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import { Memory } from '../memory.ts';
-import { instrumentById, issuedSince } from './queries.ts';
+import { issuedSince } from '../reports/queries.ts';
+import { instrumentById } from './queries.ts';
 
 export interface Computed {
   readonly sheetVersion: number;

@@ -7,15 +7,15 @@ import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { issuedSince } from '../reports/queries.ts';
 import { evidenceOfReading } from '../suspicions/queries.ts';
 import { proofsOfReading } from '../work/queries.ts';
 import { computeReading } from './compute-reading.ts';
 import { isMachines, rememberLimit } from './limits.ts';
 import {
   dialRows,
-  earlierReadings,
+  earlierReading,
   instruments,
-  issuedSince,
   proofRows,
   readingsOf,
   rememberedLimits,
@@ -181,7 +181,7 @@ export const readingHandlers: Handlers = {
     read: (context, { visitId, sheet: name, at }) => {
       const { visit, layout } = visitLayout(context, visitId);
       const place = placeOn(at, layout);
-      const [row] = earlierReadings(context.db, visit, sheetOf(name)?.id ?? name, place);
+      const row = earlierReading(context.db, visit, sheetOf(name)?.id ?? name, place);
       if (!row) return null;
       const { date, ...reading } = row;
       const isOfAnotherPart = !isSamePart(context.db, visit.machine_id, place, reading.visit_id, visitId);

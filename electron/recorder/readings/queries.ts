@@ -1,6 +1,7 @@
 import { Reading, type TypedLimit } from '../../../shared-lib/model/reading.ts';
 import type { Instrument } from '../../../shared-lib/model/shop.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, listed, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 const unlessEmpty = <K extends string>(name: K, text: string): { [key in K]?: unknown } => {
@@ -29,24 +30,29 @@ export const rowToReading = (row: Tables['reading'], shotIds: readonly string[] 
     ...(shotIds.length === 0 ? {} : { shotIds }),
   });
 
+const rowsOfVisits = all((visitIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('reading')
+    .selectAll()
+    .where('visit_id', 'in', listed(visitIds))
+    .orderBy('taken_at_ms')
+    .orderBy('id'),
+);
+
+const dialsOfVisits = all((visitIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('reading_shot')
+    .innerJoin('reading', 'reading.id', 'reading_shot.reading_id')
+    .innerJoin('shot', 'shot.id', 'reading_shot.shot_id')
+    .select(['reading_shot.reading_id', 'reading_shot.shot_id'])
+    .where('reading.visit_id', 'in', listed(visitIds))
+    .where('shot.binned', '=', 0)
+    .orderBy('shot.sequence'),
+);
+
 export const readingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<string, Reading[]> => {
-  const rows = db.all(
-    build.selectFrom('reading').selectAll().where('visit_id', 'in', visitIds).orderBy('taken_at_ms').orderBy('id'),
-  );
-  const dials = Map.groupBy(
-    db.all(
-      build
-        .selectFrom('reading_shot')
-        .innerJoin('reading', 'reading.id', 'reading_shot.reading_id')
-        .innerJoin('shot', 'shot.id', 'reading_shot.shot_id')
-        .select(['reading_shot.reading_id', 'reading_shot.shot_id'])
-        .where('reading.visit_id', 'in', visitIds)
-        .where('shot.binned', '=', 0)
-        .orderBy('shot.sequence'),
-    ),
-    (row) => row.reading_id,
-  );
-  const readings = rows.map((row) =>
+  const dials = Map.groupBy(dialsOfVisits(db, visitIds), (row) => row.reading_id);
+  const readings = rowsOfVisits(db, visitIds).map((row) =>
     rowToReading(
       row,
       (dials.get(row.id) ?? []).map(({ shot_id }) => shot_id),
@@ -55,60 +61,63 @@ export const readingsOf = (db: ReadableDb, visitIds: readonly string[]): Map<str
   return Map.groupBy(readings, ({ visitId }) => visitId);
 };
 
-export const dialRows = (db: ReadableDb, readingId: string) =>
-  db.all(build.selectFrom('reading_shot').selectAll().where('reading_id', '=', readingId).orderBy('id'));
+export const dialRows = all((readingId: Param<string>) =>
+  build.selectFrom('reading_shot').selectAll().where('reading_id', '=', readingId).orderBy('id'),
+);
 
 /** The findings that this reading shows. */
-export const proofRows = (db: ReadableDb, readingId: string) =>
-  db.all(build.selectFrom('proof').selectAll().where('reading_id', '=', readingId));
+export const proofRows = all((readingId: Param<string>) =>
+  build.selectFrom('proof').selectAll().where('reading_id', '=', readingId),
+);
 
-export const limitRow = (db: ReadableDb, machineId: string, sheet: string, result: string) =>
-  db.first(
-    build
-      .selectFrom('remembered_limit')
-      .selectAll()
-      .where('machine_id', '=', machineId)
-      .where('sheet', '=', sheet)
-      .where('result', '=', result),
-  );
+export const limitRow = first((machineId: Param<string>, sheet: Param<string>, result: Param<string>) =>
+  build
+    .selectFrom('remembered_limit')
+    .selectAll()
+    .where('machine_id', '=', machineId)
+    .where('sheet', '=', sheet)
+    .where('result', '=', result),
+);
+
+const limitRows = all((machineId: Param<string>, sheet: Param<string>) =>
+  build
+    .selectFrom('remembered_limit')
+    .selectAll()
+    .where('machine_id', '=', machineId)
+    .where('sheet', '=', sheet)
+    .orderBy('result'),
+);
 
 export const rememberedLimits = (db: ReadableDb, machineId: string, sheet: string): Record<string, TypedLimit> =>
   Object.fromEntries(
-    db
-      .all(
-        build
-          .selectFrom('remembered_limit')
-          .selectAll()
-          .where('machine_id', '=', machineId)
-          .where('sheet', '=', sheet)
-          .orderBy('result'),
-      )
-      .map(({ result, typed }) => [result, JSON.parse(typed) as TypedLimit]),
+    limitRows(db, machineId, sheet).map(({ result, typed }) => [result, JSON.parse(typed) as TypedLimit]),
   );
 
-/** The same sheet and place in the machine's visits before this one, newest first. */
-export const earlierReadings = (
-  db: ReadableDb,
-  visit: Pick<Tables['visit'], 'id' | 'machine_id' | 'date'>,
-  sheet: string,
-  place: string,
-) =>
-  db.all(
+const newestBefore = first(
+  (machineId: Param<string>, visitId: Param<string>, date: Param<string>, sheet: Param<string>, place: Param<string>) =>
     build
       .selectFrom('reading')
       .innerJoin('visit', 'visit.id', 'reading.visit_id')
       .selectAll('reading')
       .select('visit.date as date')
-      .where('visit.machine_id', '=', visit.machine_id)
-      .where('visit.id', '<>', visit.id)
-      .where('visit.date', '<=', visit.date)
+      .where('visit.machine_id', '=', machineId)
+      .where('visit.id', '<>', visitId)
+      .where('visit.date', '<=', date)
       .where('reading.sheet', '=', sheet)
       .where('reading.place', '=', place)
       .where('reading.not_taken_because', 'is', null)
       .orderBy('visit.date', 'desc')
       .orderBy('reading.taken_at_ms', 'desc')
       .limit(1),
-  );
+);
+
+/** The newest of the same sheet and place in the machine's visits before this one. */
+export const earlierReading = (
+  db: ReadableDb,
+  visit: Pick<Tables['visit'], 'id' | 'machine_id' | 'date'>,
+  sheet: string,
+  place: string,
+) => newestBefore(db, visit.machine_id, visit.id, visit.date, sheet, place);
 
 export const rowToInstrument = (row: Tables['instrument']): Instrument => ({
   id: row.id,
@@ -118,19 +127,10 @@ export const rowToInstrument = (row: Tables['instrument']): Instrument => ({
   lastCheck: row.last_check,
 });
 
-export const instruments = (db: ReadableDb): Instrument[] =>
-  db.all(build.selectFrom('instrument').selectAll().orderBy('name').orderBy('id')).map(rowToInstrument);
+const instrumentRows = all(() => build.selectFrom('instrument').selectAll().orderBy('name').orderBy('id'));
 
-export const instrumentById = (db: ReadableDb, id: string) =>
-  db.first(build.selectFrom('instrument').selectAll().where('id', '=', id));
+export const instruments = (db: ReadableDb): Instrument[] => instrumentRows(db).map(rowToInstrument);
 
-/** Issued after it was taken: the report has it as it was. */
-export const issuedSince = (db: ReadableDb, visitId: string, takenAtMs: number): boolean =>
-  db.first(
-    build
-      .selectFrom('report')
-      .select('id')
-      .where('visit_id', '=', visitId)
-      .where('issued_at_ms', '>=', takenAtMs)
-      .limit(1),
-  ) !== undefined;
+export const instrumentById = first((id: Param<string>) =>
+  build.selectFrom('instrument').selectAll().where('id', '=', id),
+);

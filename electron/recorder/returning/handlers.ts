@@ -7,8 +7,9 @@ import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
 import { carryFinding } from '../findings/carry.ts';
 import { visitLayout } from '../findings/places.ts';
-import { findingById, isIssued, locationRows } from '../findings/queries.ts';
+import { findingById, locationRows } from '../findings/queries.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
+import { issuedSince } from '../reports/queries.ts';
 import { visitsOf } from '../visits/queries.ts';
 import { returnToVisit } from '../visits/visit-record.ts';
 import { answerRow, rowToAnswer, tracking } from './queries.ts';
@@ -50,7 +51,7 @@ const stateNow = (answer: AnswerKind, then: Tables['finding']['state']): Tables[
 const setAside = ({ db }: Context, writer: RecordWriter, { visitId, findingId }: AnswerInput): void => {
   for (const row of tracking(db, visitId, findingId)) {
     if (row.binned === 1) continue;
-    if (isIssued(db, visitId, row.created_at_ms)) throw new AppError('issued', {});
+    if (issuedSince(db, visitId, row.created_at_ms)) throw new AppError('issued', {});
     writer.update('finding', row.id, { binned: 1 });
   }
 };

@@ -1,10 +1,10 @@
 import { speakLocation } from '../../../shared-lib/parts/speak-location.ts';
 import { titleOf } from '../../../shared-lib/ranking/title.ts';
-import { build, type ReadableDb } from '../database/connection.ts';
+import type { ReadableDb } from '../database/connection.ts';
 import { findingById } from '../findings/queries.ts';
 import { layoutById, machineById, ownerNow, rowToLayout } from '../machines/queries.ts';
 import { visitById } from '../visits/queries.ts';
-import type { SearchDocument } from './queries.ts';
+import { findingIds, machineIds, type SearchDocument, visitIds } from './queries.ts';
 
 const joined = (words: readonly (string | null | undefined)[]): string => words.filter((word) => word).join(' ');
 
@@ -56,17 +56,14 @@ export const findingDocument = (db: ReadableDb, findingId: string): SearchDocume
   };
 };
 
-const ids = (db: ReadableDb, table: 'machine' | 'visit' | 'finding'): string[] =>
-  db.all(build.selectFrom(table).select('id')).map(({ id }) => id);
-
 /** Every document there is, for a folder that was written before there was a search. */
 export function* allDocuments(db: ReadableDb): Generator<SearchDocument> {
-  for (const [table, make] of [
-    ['machine', machineDocument],
-    ['visit', visitDocument],
-    ['finding', findingDocument],
+  for (const [ids, make] of [
+    [machineIds, machineDocument],
+    [visitIds, visitDocument],
+    [findingIds, findingDocument],
   ] as const) {
-    for (const id of ids(db, table)) {
+    for (const { id } of ids(db)) {
       const document = make(db, id);
       if (document) yield document;
     }

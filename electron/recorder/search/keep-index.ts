@@ -1,6 +1,7 @@
-import { build, type WritableDb } from '../database/connection.ts';
+import type { WritableDb } from '../database/connection.ts';
 import type { RowChange } from '../journal/change.ts';
 import { rowOf } from '../journal/queries.ts';
+import { machinesOfOwner } from '../machines/queries.ts';
 import { allDocuments, findingDocument, machineDocument, visitDocument } from './documents.ts';
 import { dropDocument, isIndexed, putDocument, type SearchDocument } from './queries.ts';
 
@@ -28,11 +29,7 @@ const touched = (db: WritableDb, changes: readonly RowChange[]) => {
         add(machines, columnOf(db, change, 'machine_id'));
         break;
       case 'owner':
-        for (const { machine_id } of db.all(
-          build.selectFrom('ownership').select('machine_id').where('owner_id', '=', change.id),
-        )) {
-          machines.add(machine_id);
-        }
+        for (const { machine_id } of machinesOfOwner(db, change.id)) machines.add(machine_id);
         break;
       case 'visit':
         visits.add(change.id);

@@ -1,5 +1,6 @@
 import { Evidence, Suspicion, SuspicionTurn } from '../../../shared-lib/choices/records.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 const rowToEvidence = (row: Tables['suspicion_evidence']): Evidence =>
@@ -21,27 +22,27 @@ const rowToTurn = (row: Tables['suspicion_turn']): SuspicionTurn =>
     atMs: row.at_ms,
   });
 
-export const suspicionRows = (db: ReadableDb, visitId: string) =>
-  db.all(
-    build
-      .selectFrom('suspicion')
-      .selectAll()
-      .where('visit_id', '=', visitId)
-      .orderBy('created_at_ms')
-      .orderBy('rowid' as 'id'),
-  );
+export const suspicionRows = all((visitId: Param<string>) =>
+  build
+    .selectFrom('suspicion')
+    .selectAll()
+    .where('visit_id', '=', visitId)
+    .orderBy('created_at_ms')
+    .orderBy('rowid' as 'id'),
+);
 
-export const evidenceRows = (db: ReadableDb, suspicionId: string) =>
-  db.all(
-    build.selectFrom('suspicion_evidence').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'),
-  );
+export const evidenceRows = all((suspicionId: Param<string>) =>
+  build.selectFrom('suspicion_evidence').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'),
+);
 
 /** What a reading bears on: it goes with the reading. */
-export const evidenceOfReading = (db: ReadableDb, readingId: string) =>
-  db.all(build.selectFrom('suspicion_evidence').select('id').where('reading_id', '=', readingId));
+export const evidenceOfReading = all((readingId: Param<string>) =>
+  build.selectFrom('suspicion_evidence').select('id').where('reading_id', '=', readingId),
+);
 
-export const turnRows = (db: ReadableDb, suspicionId: string) =>
-  db.all(build.selectFrom('suspicion_turn').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'));
+export const turnRows = all((suspicionId: Param<string>) =>
+  build.selectFrom('suspicion_turn').selectAll().where('suspicion_id', '=', suspicionId).orderBy('position'),
+);
 
 export const rowToSuspicion = (db: ReadableDb, row: Tables['suspicion']): Suspicion =>
   Suspicion.parse({

@@ -1,5 +1,6 @@
 import type { ScopeItem, Visit } from '../../../shared-lib/model/visit.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, listed, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
 export const rowToVisit = (row: Tables['visit']): Visit => ({
@@ -36,49 +37,44 @@ export const rowToScopeItem = (row: Tables['scope_item']): ScopeItem => ({
   notApplicableBecause: row.not_applicable_because,
 });
 
-export const visitById = (db: ReadableDb, id: string) =>
-  db.first(build.selectFrom('visit').selectAll().where('id', '=', id));
+export const visitById = first((id: Param<string>) => build.selectFrom('visit').selectAll().where('id', '=', id));
 
 /** A machine's visits in the order they happened. */
-export const visitsOf = (db: ReadableDb, machineId: string) =>
-  db.all(
-    build
-      .selectFrom('visit')
-      .selectAll()
-      .where('machine_id', '=', machineId)
-      .orderBy('date')
-      .orderBy('opened_at_ms')
-      .orderBy('id'),
-  );
+export const visitsOf = all((machineId: Param<string>) =>
+  build
+    .selectFrom('visit')
+    .selectAll()
+    .where('machine_id', '=', machineId)
+    .orderBy('date')
+    .orderBy('opened_at_ms')
+    .orderBy('id'),
+);
+
+const visitsOfMachines = all((machineIds: Param<readonly string[]>) =>
+  build
+    .selectFrom('visit')
+    .selectAll()
+    .where('machine_id', 'in', listed(machineIds))
+    .orderBy('date')
+    .orderBy('opened_at_ms')
+    .orderBy('id'),
+);
 
 /** Each machine's newest visit. */
 export const newestVisits = (db: ReadableDb, machineIds: readonly string[]): Map<string, Tables['visit']> =>
-  new Map(
-    db
-      .all(
-        build
-          .selectFrom('visit')
-          .selectAll()
-          .where('machine_id', 'in', machineIds)
-          .orderBy('date')
-          .orderBy('opened_at_ms')
-          .orderBy('id'),
-      )
-      .map((row) => [row.machine_id, row]),
-  );
+  new Map(visitsOfMachines(db, machineIds).map((row) => [row.machine_id, row]));
 
-export const scopeOf = (db: ReadableDb, visitIds: readonly string[]) =>
-  db.all(build.selectFrom('scope_item').selectAll().where('visit_id', 'in', visitIds).orderBy('position'));
+export const scopeOf = all((visitIds: Param<readonly string[]>) =>
+  build.selectFrom('scope_item').selectAll().where('visit_id', 'in', listed(visitIds)).orderBy('position'),
+);
+
+const shotsCounted = all(() =>
+  build
+    .selectFrom('shot')
+    .select(({ fn }) => ['visit_id', fn.countAll<number>().as('shots')])
+    .where('binned', '=', 0)
+    .groupBy('visit_id'),
+);
 
 export const shotCounts = (db: ReadableDb): Map<string, number> =>
-  new Map(
-    db
-      .all(
-        build
-          .selectFrom('shot')
-          .select(({ fn }) => ['visit_id', fn.countAll<number>().as('shots')])
-          .where('binned', '=', 0)
-          .groupBy('visit_id'),
-      )
-      .map(({ visit_id, shots }) => [visit_id, shots]),
-  );
+  new Map(shotsCounted(db).map(({ visit_id, shots }) => [visit_id, shots]));

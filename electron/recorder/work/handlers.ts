@@ -69,7 +69,7 @@ const dropPart = ({ db }: Context, writer: RecordWriter, row: Tables['work_part'
   const fitted = writer.row('fitted_part', id) as unknown as Tables['fitted_part'];
   writer.remove('fitted_part', id);
   if (fitted.fitted_visit_id === null) return;
-  for (const before of removedParts(db, fitted, fitted.fitted_visit_id))
+  for (const before of removedParts(db, fitted.machine_id, fitted.path, fitted.fitted_visit_id))
     writer.update('fitted_part', before.id, { removed_visit_id: null, removed_hours: null });
 };
 

@@ -1,15 +1,19 @@
 import { HandOver, WorkItem, WorkPart, WorkProof } from '../../../shared-lib/work/records.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
+import { all, first, type Param } from '../database/query.ts';
 import type { Tables } from '../database/tables.ts';
 
-export const workRows = (db: ReadableDb, visitId: string) =>
-  db.all(build.selectFrom('work_item').selectAll().where('visit_id', '=', visitId).orderBy('position'));
+export const workRows = all((visitId: Param<string>) =>
+  build.selectFrom('work_item').selectAll().where('visit_id', '=', visitId).orderBy('position'),
+);
 
-export const partRows = (db: ReadableDb, itemId: string) =>
-  db.all(build.selectFrom('work_part').selectAll().where('work_item_id', '=', itemId).orderBy('position'));
+export const partRows = all((itemId: Param<string>) =>
+  build.selectFrom('work_part').selectAll().where('work_item_id', '=', itemId).orderBy('position'),
+);
 
-export const proofRows = (db: ReadableDb, itemId: string) =>
-  db.all(build.selectFrom('work_proof').selectAll().where('work_item_id', '=', itemId).orderBy('id'));
+export const proofRows = all((itemId: Param<string>) =>
+  build.selectFrom('work_proof').selectAll().where('work_item_id', '=', itemId).orderBy('id'),
+);
 
 export const rowToWork = (db: ReadableDb, row: Tables['work_item']): WorkItem =>
   WorkItem.parse({
@@ -41,37 +45,36 @@ export const rowToHandOver = (row: Tables['hand_over']): HandOver =>
     handedTo: row.handed_to,
   });
 
+const handOverRow = first((visitId: Param<string>) =>
+  build.selectFrom('hand_over').selectAll().where('id', '=', visitId),
+);
+
 export const handOverOf = (db: ReadableDb, visitId: string): HandOver | null => {
-  const row = db.first(build.selectFrom('hand_over').selectAll().where('id', '=', visitId));
+  const row = handOverRow(db, visitId);
   return row ? rowToHandOver(row) : null;
 };
 
 /** What stands at a place of the machine and has not come out. */
-export const standingParts = (db: ReadableDb, machineId: string, path: string) =>
-  db.all(
-    build
-      .selectFrom('fitted_part')
-      .select(['id'])
-      .where('machine_id', '=', machineId)
-      .where('path', '=', path)
-      .where('removed_visit_id', 'is', null)
-      .where('removed_hours', 'is', null),
-  );
+export const standingParts = all((machineId: Param<string>, path: Param<string>) =>
+  build
+    .selectFrom('fitted_part')
+    .select(['id'])
+    .where('machine_id', '=', machineId)
+    .where('path', '=', path)
+    .where('removed_visit_id', 'is', null)
+    .where('removed_hours', 'is', null),
+);
 
 /** What came out of a place in a visit. */
-export const removedParts = (
-  db: ReadableDb,
-  { machine_id, path }: Pick<Tables['fitted_part'], 'machine_id' | 'path'>,
-  visitId: string,
-) =>
-  db.all(
-    build
-      .selectFrom('fitted_part')
-      .select(['id'])
-      .where('machine_id', '=', machine_id)
-      .where('path', '=', path)
-      .where('removed_visit_id', '=', visitId),
-  );
+export const removedParts = all((machineId: Param<string>, path: Param<string>, visitId: Param<string>) =>
+  build
+    .selectFrom('fitted_part')
+    .select(['id'])
+    .where('machine_id', '=', machineId)
+    .where('path', '=', path)
+    .where('removed_visit_id', '=', visitId),
+);
 
-export const proofsOfReading = (db: ReadableDb, readingId: string) =>
-  db.all(build.selectFrom('work_proof').select(['id']).where('reading_id', '=', readingId));
+export const proofsOfReading = all((readingId: Param<string>) =>
+  build.selectFrom('work_proof').select(['id']).where('reading_id', '=', readingId),
+);
