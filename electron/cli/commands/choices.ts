@@ -4,6 +4,7 @@ import { decisionWords } from '../../../shared-lib/choices/words.ts';
 import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
 import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import { tierWords } from '../../../shared-lib/judgement/tiers.ts';
+import { turnReason } from '../../../shared-lib/suspicions/history.ts';
 import { listed } from '../../../shared-lib/wording/listed.ts';
 import { answer, run } from '../answer.ts';
 import { exitCodes } from '../exit-codes.ts';
@@ -18,7 +19,8 @@ const linesOf = (
     `finding${ids.length === 1 ? '' : 's'} ${listed(ids.map((id) => String(numbers.get(id) ?? '?')))}`;
   return [
     ...suspicions.map(
-      ({ what, closedBecause }) => `Suspected: ${what}${closedBecause === null ? '' : `; given up: ${closedBecause}`}.`,
+      ({ what, closedBecause }) =>
+        `Suspected: ${what}${closedBecause === null ? '' : `; given up: ${turnReason(closedBecause)}`}.`,
     ),
     ...choices.flatMap((choice) => [
       `${choice.name}${choice.chosen ? ' (taken)' : ''}: highest risk left ${choice.highestLevelLeft}.`,
