@@ -21,6 +21,9 @@ import { addStanding } from './commands/standing.ts';
 import { addTrace } from './commands/trace.ts';
 import { exitCodes } from './exit-codes.ts';
 
+// `npm run` moves to the project's folder; the words of the command were written in another one.
+if (process.env.npm_lifecycle_event === 'wm' && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD);
+
 const program = new Command('wm')
   .description('Witness Mark without its window: the same recorder, driven by commands.')
   .addHelpText(

@@ -193,7 +193,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   'photo-is-drawing': fixed('A drawing, not a photo. Offer a JPEG or PNG of it.', fileUntouched),
   'photo-unreadable': (d) => ({
     happened: `The file can't be read: ${photoReason(text(d, 'reason', 'no reason given'))}.`,
-    kept: fileUntouched,
+    kept: d.reason === 'gone' ? nothingChanged : fileUntouched,
   }),
   'photo-decoder-gave-up': (d) => ({
     happened: `Opening it took too much ${text(d, 'reason', 'time')}. Offer a JPEG copy.`,

@@ -14,7 +14,7 @@ const words: ReadonlyMap<string, string> = new Map([
   ['decoder-crashed', 'it breaks what opens it'],
   // why it could not be read
   ['not-allowed', 'you are not allowed to read it'],
-  ['gone', 'it is no longer there'],
+  ['gone', 'there is none of that name, or no longer'],
   ['read-error', 'the card or disk gives an error'],
   ['no-ordinary-file', 'it is not an ordinary file'],
   // kinds of picture

@@ -11,7 +11,7 @@ it.for([
   ['cut-header.jpg', 'its beginning makes no sense'],
   ['bomb.gif', 'unfolds into far too much'],
   ['empty.jpg', 'The file is empty'],
-  ['no-such-file.jpg', 'it is no longer there'],
+  ['no-such-file.jpg', 'there is none of that name, or no longer'],
 ] as const)('says of %s in words why it is refused', async ([name, words]) => {
   expect(errorText(await refusalOf(takeIn(openRoom(), fixture(name), name)))).toContain(words);
 });
