@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { outlines } from '../../shared-lib/geometry/outlines/index.ts';
-import type { Stroke } from '../../shared-lib/geometry/outlines/outline.ts';
+import { outlineOf } from '../../shared-lib/geometry/outlines/index.ts';
+import type { Stretches, Stroke } from '../../shared-lib/geometry/outlines/outline.ts';
 import type { Size, XY } from '../../shared-lib/geometry/spaces.ts';
 import { placeTags } from '../../shared-lib/geometry/tag-placement.ts';
 import { drawTagPlate, type Tag } from '../../shared-lib/geometry/tag-plate.ts';
@@ -15,9 +15,14 @@ export interface DrawnMark {
   readonly shape: ShapeName;
   readonly points: readonly XY[];
   readonly tag: Tag | null;
+  /** Where the tracer guessed, or a border is hardly to be seen. */
+  readonly unsure: Stretches;
   /** Carried over from an earlier photo: thin, without the blue of what is in hand. */
   readonly isGhost: boolean;
 }
+
+/** As on the stage: a line of dots says that nobody is sure that it runs here. */
+const dots = '0 13';
 
 interface MarksOverProps {
   readonly marks: readonly DrawnMark[];
@@ -37,7 +42,14 @@ const pathOf = (strokes: readonly Stroke[]): string =>
 export function MarksOver({ marks, view, stage }: MarksOverProps) {
   const drawn = useMemo(
     () =>
-      marks.map((mark) => ({ ...mark, strokes: outlines[mark.shape](mark.points.map((at) => toScreen(view, at))) })),
+      marks.map((mark) => ({
+        ...mark,
+        strokes: outlineOf(
+          mark.shape,
+          mark.points.map((at) => toScreen(view, at)),
+          mark.unsure,
+        ),
+      })),
     [marks, view],
   );
   const places = useMemo(
@@ -58,7 +70,8 @@ export function MarksOver({ marks, view, stage }: MarksOverProps) {
         {drawn.map(({ id, strokes, isGhost, tag }) => {
           const { leader } = places.get(id) ?? { leader: null };
           const line = leader && `M${leader.from.x} ${leader.from.y}L${leader.to.x} ${leader.to.y}`;
-          const d = pathOf(strokes);
+          const d = pathOf(strokes.filter(({ isUnsure }) => !isUnsure));
+          const guessed = pathOf(strokes.filter(({ isUnsure }) => isUnsure));
           const dash = tag?.state === 'suspected' ? '11 7' : undefined;
           return (
             <g key={id} data-mark={isGhost ? 'ghost' : 'mark'}>
@@ -68,12 +81,18 @@ export function MarksOver({ marks, view, stage }: MarksOverProps) {
                 <>
                   <path className={styles.ghostEdge} d={d} />
                   <path className={styles.ghost} d={d} />
+                  {guessed && <path className={styles.ghostEdge} d={guessed} strokeDasharray={dots} />}
+                  {guessed && <path className={styles.ghostDots} d={guessed} strokeDasharray={dots} />}
                 </>
               ) : (
                 <>
                   <path className={styles.edge} d={d} strokeDasharray={dash} />
                   <path className={styles.halo} d={d} strokeDasharray={dash} />
                   <path className={styles.line} d={d} strokeDasharray={dash} />
+                  {guessed &&
+                    [styles.edge, styles.halo, styles.line].map((stroke) => (
+                      <path key={stroke} className={stroke} d={guessed} strokeDasharray={dots} />
+                    ))}
                 </>
               )}
             </g>

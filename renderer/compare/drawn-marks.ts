@@ -1,6 +1,7 @@
 import { type Homography, project } from '../../shared-lib/calibration/homography.ts';
 import type { OldMark } from '../../shared-lib/contract/comparisons.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
+import { unsureOf } from '../../shared-lib/geometry/outlines/index.ts';
 import type { Size, XY } from '../../shared-lib/geometry/spaces.ts';
 import type { ImagePoint } from '../../shared-lib/model/mark.ts';
 import type { DrawnMark } from './MarksOver.tsx';
@@ -15,7 +16,7 @@ export function carried(points: readonly XY[], mapping: Homography): ImagePoint[
 export function oldMarksIn(oldMarks: readonly OldMark[], mapping: Homography, isGhost: boolean): DrawnMark[] {
   return oldMarks.flatMap(({ mark, tag }) => {
     const points = carried(mark.points, mapping);
-    return points ? [{ id: mark.id, shape: mark.shape, points, tag, isGhost }] : [];
+    return points ? [{ id: mark.id, shape: mark.shape, points, tag, unsure: unsureOf(mark), isGhost }] : [];
   });
 }
 
@@ -23,7 +24,8 @@ export function oldMarksIn(oldMarks: readonly OldMark[], mapping: Homography, is
 export function marksToday({ marks, findings, standing }: VisitRecord, shotId: string): DrawnMark[] {
   return marks
     .filter((mark) => mark.shotId === shotId && mark.role === 'finding')
-    .map(({ id, shape, points, findingId }) => {
+    .map((mark) => {
+      const { id, shape, points, findingId } = mark;
       const finding = findings.find((each) => each.id === findingId);
       const line = standing.lines.find((each) => each.findingId === findingId);
       const tag = finding && {
@@ -31,7 +33,7 @@ export function marksToday({ marks, findings, standing }: VisitRecord, shotId: s
         tier: line?.tier ?? (4 as const),
         state: line?.state ?? finding.state,
       };
-      return { id, shape, points, tag: tag ?? null, isGhost: false };
+      return { id, shape, points, tag: tag ?? null, unsure: unsureOf(mark), isGhost: false };
     });
 }
 
