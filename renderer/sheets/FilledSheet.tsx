@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { Reading, TypedLimit } from '../../shared-lib/model/reading.ts';
 import { cautionsBefore } from '../../shared-lib/readings/cautions-before.ts';
@@ -11,15 +11,17 @@ import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import { useAppState } from '../app/app-state.ts';
 import { CautionList } from '../cautions/CautionList.tsx';
+import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import styles from './FilledSheet.module.css';
 import { FindingOffer } from './FindingOffer.tsx';
 import { GatherSeries } from './GatherSeries.tsx';
+import { isTouched, Keypad } from './Keypad.tsx';
 import { Outcome } from './Outcome.tsx';
 import { SheetFields } from './SheetFields.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
 import { SheetHead } from './SheetHead.tsx';
-import { fieldsOf } from './sheet-field.ts';
+import { fieldsOf, type SheetField } from './sheet-field.ts';
 import { useSheetDraft } from './use-sheet-draft.ts';
 
 interface FilledSheetProps {
@@ -75,6 +77,9 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
   }, [typedNow, sheet, shop.units, at, limits, reading, record.visit.conditions, layout.volts, resolution]);
 
   const called = useMemo(() => (at === null ? [] : cautionsBefore(sheet, at, layout)), [sheet, at, layout]);
+  const [inHand, setInHand] = useState<SheetField | null>(null);
+  const [hasKeys, setKeys] = useState(isTouched);
+  const isFilled = at !== null && reading?.notTakenBecause == null;
   const first = useRef<HTMLDivElement>(null);
   const hasPlace = at !== null;
   useEffect(() => {
@@ -83,52 +88,68 @@ export function FilledSheet({ record, sheet, at, reading, onPlace, onBegun }: Fi
   }, [hasPlace]);
 
   return (
-    <article className={styles.page} aria-label={sheet.name}>
-      <SheetHead
-        record={record}
-        sheet={sheet}
-        at={at}
-        verdict={outcome.verdict}
-        onPlace={(place) => {
-          if (reading === undefined) onPlace(place);
-          else draft.send({ at: place });
-        }}
-      />
-      <CautionList cautions={called} />
-      {draft.error !== null && <ErrorNote {...wordsOf(draft.error)} />}
-      {at !== null && (
-        <div className={styles.columns}>
-          <div ref={first} className={styles.typed}>
-            {sheet.id === hoursAndTrend.id && reading?.notTakenBecause == null && (
-              <GatherSeries record={record} onFill={(inputs) => draft.send({ inputs })} />
-            )}
-            {reading?.notTakenBecause == null && (
-              <SheetFields
+    <div className={styles.desk}>
+      <article className={styles.page} aria-label={sheet.name}>
+        <SheetHead
+          record={record}
+          sheet={sheet}
+          at={at}
+          verdict={outcome.verdict}
+          onPlace={(place) => {
+            if (reading === undefined) onPlace(place);
+            else draft.send({ at: place });
+          }}
+        />
+        <CautionList cautions={called} />
+        {draft.error !== null && <ErrorNote {...wordsOf(draft.error)} />}
+        {at !== null && (
+          <div className={styles.columns}>
+            <div ref={first} className={styles.typed}>
+              {sheet.id === hoursAndTrend.id && reading?.notTakenBecause == null && (
+                <GatherSeries record={record} onFill={(inputs) => draft.send({ inputs })} />
+              )}
+              {isFilled && (
+                <SheetFields
+                  fields={fields}
+                  draft={draft}
+                  problems={outcome.problems}
+                  previous={previous ?? null}
+                  record={record}
+                  inHand={inHand}
+                  onInHand={setInHand}
+                />
+              )}
+              {isFilled && !hasKeys && (
+                <Button look="link" onPress={() => setKeys(true)}>
+                  Number keys on the screen
+                </Button>
+              )}
+              <SheetFoot record={record} reading={reading} instruments={instruments} onSend={draft.send} />
+            </div>
+            <div className={styles.says}>
+              <Outcome
                 sheet={sheet}
-                fields={fields}
-                draft={draft}
-                problems={outcome.problems}
-                previous={previous ?? null}
-                record={record}
+                outcome={outcome}
+                limits={limits}
+                takenOver={reading?.takenOver ?? {}}
+                previous={previous?.reading ?? null}
+                otherwise={reading?.otherwise ?? null}
+                system={shop.units}
+                onSend={draft.send}
               />
-            )}
-            <SheetFoot record={record} reading={reading} instruments={instruments} onSend={draft.send} />
+              {reading !== undefined && <FindingOffer record={record} reading={reading} outcome={outcome} />}
+            </div>
           </div>
-          <div className={styles.says}>
-            <Outcome
-              sheet={sheet}
-              outcome={outcome}
-              limits={limits}
-              takenOver={reading?.takenOver ?? {}}
-              previous={previous?.reading ?? null}
-              otherwise={reading?.otherwise ?? null}
-              system={shop.units}
-              onSend={draft.send}
-            />
-            {reading !== undefined && <FindingOffer record={record} reading={reading} outcome={outcome} />}
-          </div>
-        </div>
+        )}
+      </article>
+      {isFilled && hasKeys && (
+        <Keypad
+          field={inHand}
+          text={inHand === null ? '' : draft.textOf(inHand)}
+          system={shop.units}
+          onClose={() => setKeys(false)}
+        />
       )}
-    </article>
+    </div>
   );
 }

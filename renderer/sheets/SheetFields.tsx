@@ -1,23 +1,23 @@
-import { type FocusEvent, type KeyboardEvent, useState } from 'react';
+import type { FocusEvent, KeyboardEvent } from 'react';
 import type { PreviousReading } from '../../shared-lib/contract/readings.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import type { InputProblem } from '../../shared-lib/sheets/read-fields.ts';
-import type { Sheet } from '../../shared-lib/sheets/sheet-kind.ts';
 import { useAppState } from '../app/app-state.ts';
 import { dayWords } from '../ui/words.ts';
-import { Keypad } from './Keypad.tsx';
 import { SheetFieldRow } from './SheetFieldRow.tsx';
 import styles from './SheetFields.module.css';
 import type { SheetField } from './sheet-field.ts';
 import type { SheetDraft } from './use-sheet-draft.ts';
 
 interface SheetFieldsProps {
-  readonly sheet: Sheet;
   readonly fields: readonly SheetField[];
   readonly draft: SheetDraft;
   readonly problems: readonly InputProblem[];
   readonly previous: PreviousReading | null;
   readonly record: VisitRecord;
+  /** The field that has the focus; null for none. */
+  readonly inHand: SheetField | null;
+  readonly onInHand: (field: SheetField | null) => void;
 }
 
 const fieldControls =
@@ -35,9 +35,9 @@ function focusNext(from: HTMLElement): void {
 }
 
 /** What the sheet asks, in the order of the machine. Enter goes on to the next. */
-export function SheetFields({ sheet, fields, draft, problems, previous, record }: SheetFieldsProps) {
+export function SheetFields(props: SheetFieldsProps) {
+  const { fields, draft, problems, previous, record, inHand, onInHand } = props;
   const { shop } = useAppState();
-  const [inHand, setInHand] = useState<SheetField | null>(null);
   const handleKeyDown = (event: KeyboardEvent<HTMLFormElement>) => {
     if (event.key !== 'Enter' || !(event.target instanceof HTMLElement)) return;
     const isTable = event.target instanceof HTMLTextAreaElement;
@@ -50,12 +50,12 @@ export function SheetFields({ sheet, fields, draft, problems, previous, record }
     const row = target instanceof Element ? target.closest<HTMLElement>('[data-row]') : null;
     return fields.find((field) => row?.dataset.row === `${field.kept} ${field.id}`) ?? null;
   };
-  const handleFocus = (event: FocusEvent) => setInHand(fieldAround(event.target));
+  const handleFocus = (event: FocusEvent) => onInHand(fieldAround(event.target));
   const handleBlur = (event: FocusEvent) => {
     const left = fieldAround(event.target);
     if (left === null || left === fieldAround(event.relatedTarget)) return;
     draft.commit(left);
-    setInHand(null);
+    onInHand(null);
   };
   const row = (field: SheetField) => (
     <SheetFieldRow
@@ -89,7 +89,6 @@ export function SheetFields({ sheet, fields, draft, problems, previous, record }
       {fields.filter(({ kept }) => kept === 'inputs').map(row)}
       {conditions.length > 0 && <h3 className={styles.heading}>Read under</h3>}
       {conditions.map(row)}
-      <Keypad isInHand={inHand !== null} label={sheet.name} />
     </form>
   );
 }

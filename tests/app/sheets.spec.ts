@@ -266,3 +266,29 @@ test('the visit before stands greyed beside, the maker’s limit is remembered, 
   expect(text).toContain('way along the rim ÷ radius × 180 ÷ π');
   expect(text).toContain('Not taken because: not safe');
 });
+
+test('number keys stand beside the sheet: they type into the field in hand, show it large and hide no field', async ({
+  program,
+}) => {
+  await openVisit(program);
+  const { page } = program;
+  const open = await new Sheets(program).open('Battery at rest');
+  await open.element.getByRole('button', { name: 'Number keys on the screen' }).click();
+  const pad = page.getByRole('complementary', { name: 'Number keys' });
+  const field = open.element.getByRole('textbox').first();
+  await field.click();
+  for (const key of ['1', '2', '.', '6', '3', 'Back', '4'])
+    await pad.getByRole('button', { name: key, exact: true }).click();
+  await expect(field).toHaveValue('12.64');
+  await expect(field).toBeFocused();
+  await expect(pad).toContainText('12.64');
+  await pad.getByRole('button', { name: /^Next/ }).click();
+  await expect(field).not.toBeFocused();
+  await expect(page.locator('[data-row] :focus')).toHaveCount(1);
+  const [keys, sheet] = [await pad.boundingBox(), await open.element.boundingBox()];
+  expect((sheet?.x ?? 0) + (sheet?.width ?? 0)).toBeLessThanOrEqual(keys?.x ?? 0);
+  expect(await seriousViolations(page)).toEqual([]);
+  await program.picture('number-keys');
+  await pad.getByRole('button', { name: 'Put the number keys away' }).click();
+  await expect(pad).toHaveCount(0);
+});
