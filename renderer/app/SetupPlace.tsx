@@ -4,8 +4,10 @@ import { wordsFor, wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Breadcrumb, Header, HeaderEnd, HeaderMiddle } from '../ui/Header.tsx';
+import laidOut from '../ui/panes.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import { Toggle } from '../ui/Toggle.tsx';
 import { useAppState } from './app-state.ts';
@@ -26,7 +28,7 @@ export function SetupPlace() {
           <WhoChip />
         </HeaderEnd>
       </Header>
-      <div className={styles.panes}>
+      <div className={classNames(laidOut.panes, styles.panes)}>
         <ShopPane />
         <PeoplePane />
       </div>

@@ -5,7 +5,9 @@ import { suspicionTable } from '../../shared-lib/suspicions/table.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
 import { useAppState } from '../app/app-state.ts';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import laidOut from '../ui/panes.module.css';
 import styles from './CausesPage.module.css';
 import { ChainView } from './ChainView.tsx';
 import { NextTests } from './NextTests.tsx';
@@ -48,9 +50,9 @@ export function CausesPage({ record }: CausesPageProps) {
   };
   const error = add.error ?? see.error;
   return (
-    <div className={styles.panes}>
+    <div className={classNames(laidOut.panes, laidOut.underPanels, styles.panes)}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled through by keyboard */}
-      <section className={styles.desk} aria-label="Causes" tabIndex={0}>
+      <section className={classNames(laidOut.desk, styles.desk)} aria-label="Causes" tabIndex={0}>
         <section className={styles.leaf} aria-label="What it could be">
           <header className={styles.head}>
             <h2>What it could be</h2>
@@ -119,7 +121,7 @@ export function CausesPage({ record }: CausesPageProps) {
           <ChainView record={record} />
         </section>
       </section>
-      <aside className={styles.side} aria-label="One suspicion, and what to test next">
+      <aside className={classNames(laidOut.side, styles.side)} aria-label="One suspicion, and what to test next">
         {picked !== undefined && (
           <SuspicionPane key={picked.suspicion.id} record={record} column={picked} onClose={() => pick(null)} />
         )}

@@ -2,7 +2,9 @@ import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer } from '../api/queries.ts';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import laidOut from '../ui/panes.module.css';
 import { Waiting } from '../ui/Waiting.tsx';
 import styles from './ChoicesPage.module.css';
 import { ChoiceTable } from './ChoiceTable.tsx';
@@ -35,9 +37,9 @@ export function ChoicesPage({ record, findingId, choiceId }: ChoicesPageProps) {
   if (subject !== null)
     return <ReadBackLeaf key={findingId ?? choiceId} record={record} choices={choices} subject={subject} />;
   return (
-    <div className={styles.panes}>
+    <div className={classNames(laidOut.panes, laidOut.underPanels, styles.panes)}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled through by keyboard */}
-      <section className={styles.desk} aria-label="The choices" tabIndex={0}>
+      <section className={laidOut.desk} aria-label="The choices" tabIndex={0}>
         <ChoiceTable record={record} choices={choices} />
       </section>
       <ToDecide record={record} choices={choices} reading={null} />

@@ -3,6 +3,8 @@ import type { VisitChoices } from '../../shared-lib/contract/choices.ts';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
+import { classNames } from '../ui/class-names.ts';
+import laidOut from '../ui/panes.module.css';
 import { dateWords } from '../ui/words.ts';
 import styles from './ChoicesPage.module.css';
 
@@ -16,7 +18,7 @@ interface ToDecideProps {
 /** What is left to decide, and what has been decided. */
 export function ToDecide({ record, choices, reading }: ToDecideProps) {
   return (
-    <aside className={styles.side} aria-label="Decisions">
+    <aside className={classNames(laidOut.side, styles.side)} aria-label="Decisions">
       <DecidedBefore choices={choices} reading={reading} />
       <LeftToDecide record={record} choices={choices} reading={reading} />
       <Decided record={record} choices={choices} />

@@ -7,6 +7,8 @@ import type { Shot } from '../../shared-lib/model/shot.ts';
 import { useLetterKeys } from '../stage/use-letter-keys.ts';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
+import { classNames } from '../ui/class-names.ts';
+import laidOut from '../ui/panes.module.css';
 import { ComparePanel } from './ComparePanel.tsx';
 import { asTaken, pairFrom, type Side, straightened } from './frames.ts';
 import { addKey, flipKey, type Way, ways } from './keys.ts';
@@ -99,7 +101,7 @@ export function ThenAndNow({ record, shot, seen, onClose }: ThenAndNowProps) {
 
   const shared = { record, shot, seen, view, stage, onView: setMoved, onStage: setStage, pieces };
   return (
-    <div ref={panes} className={styles.panes}>
+    <div ref={panes} className={classNames(laidOut.panes, styles.panes)}>
       <div className={styles.work}>
         <div className={styles.bar}>
           <Choice

@@ -7,10 +7,12 @@ import { keyOf } from '../app/commands.ts';
 import { go, lastPlaceIn } from '../app/place.ts';
 import { WhoChip } from '../app/WhoChip.tsx';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Breadcrumb, Header, HeaderEnd, HeaderMiddle } from '../ui/Header.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { Plate } from '../ui/Plate.tsx';
+import laidOut from '../ui/panes.module.css';
 import { Waiting } from '../ui/Waiting.tsx';
 import { dayWords } from '../ui/words.ts';
 import { kindWords, machineName } from './floor-words.ts';
@@ -78,7 +80,7 @@ export function MachinePlace({ machineId }: { readonly machineId: string }) {
         <>
           <Band page={page.data} newest={visits[0]} onSheet={setSheet} />
           <Sheets page={page.data} visits={visits} sheet={sheet} onClose={() => setSheet(null)} />
-          <div className={styles.panes}>
+          <div className={classNames(laidOut.panes, styles.panes)}>
             {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what was not looked at can be long, and holds nothing to tab to. */}
             <section className={styles.pane} aria-label="Open findings" tabIndex={0}>
               <OpenFindings visits={visits} />

@@ -8,9 +8,11 @@ import { keyOf } from '../app/commands.ts';
 import { go, replacePlace } from '../app/place.ts';
 import { WhoChip } from '../app/WhoChip.tsx';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { Breadcrumb, Header, HeaderEnd, HeaderMiddle } from '../ui/Header.tsx';
 import { Plate } from '../ui/Plate.tsx';
+import laidOut from '../ui/panes.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import { today } from '../ui/words.ts';
 import { kindWords, machineName } from './floor-words.ts';
@@ -72,7 +74,7 @@ export function TakeInPlace() {
           <WhoChip />
         </HeaderEnd>
       </Header>
-      <div className={styles.panes}>
+      <div className={classNames(laidOut.panes, styles.panes)}>
         <div className={styles.form}>
           <div className={styles.sheet}>
             <section className={styles.section} aria-label="The plate">
@@ -120,7 +122,7 @@ export function TakeInPlace() {
             </section>
           </div>
         </div>
-        <aside className={styles.side} aria-label="The plate as it will stand">
+        <aside className={classNames(laidOut.side, styles.side)} aria-label="The plate as it will stand">
           <Plate
             size="large"
             blank={plate.kind.trim() === ''}

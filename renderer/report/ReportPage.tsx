@@ -3,7 +3,9 @@ import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { call, wordsOf } from '../api/client.ts';
 import { useAnswer, useChange } from '../api/queries.ts';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import laidOut from '../ui/panes.module.css';
 import { Waiting } from '../ui/Waiting.tsx';
 import { countWords } from '../ui/words.ts';
 import { GapList } from './GapList.tsx';
@@ -20,7 +22,7 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
   const needed = missing.filter((gap) => gap.needed);
   const others = missing.filter((gap) => !gap.needed);
   return (
-    <div className={styles.panes}>
+    <div className={classNames(laidOut.panes, styles.panes)}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: pages are scrolled through by keyboard */}
       <section className={styles.desk} aria-label="The pages" tabIndex={0}>
         {preview.data === undefined && !preview.isError && <Waiting words="Setting the pages ..." />}
@@ -34,7 +36,7 @@ export function ReportPage({ record }: { readonly record: VisitRecord }) {
           <ReportLeaf key={index} svg={svg} number={index + 1} of={preview.data.pages.length} />
         ))}
       </section>
-      <aside className={styles.side} aria-label="The report">
+      <aside className={classNames(laidOut.side, styles.side)} aria-label="The report">
         <h2>Condition report</h2>
         <p className="soft">
           A draft: it says so on every page and takes no number.

@@ -5,7 +5,9 @@ import { sheetShelves } from '../../shared-lib/readings/sheet-places.ts';
 import { sheetOf } from '../../shared-lib/sheets/index.ts';
 import { worstVerdict } from '../../shared-lib/verdict/worst.ts';
 import { go } from '../app/place.ts';
+import { classNames } from '../ui/class-names.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
+import laidOut from '../ui/panes.module.css';
 import { SearchField } from '../ui/SearchField.tsx';
 import styles from './SheetList.module.css';
 import { VerdictMark } from './VerdictMark.tsx';
@@ -29,7 +31,7 @@ export function SheetList({ record }: SheetListProps) {
     if (event.key === 'ArrowDown') list.current?.querySelector('button')?.focus();
   };
   return (
-    <div className={styles.panes}>
+    <div className={classNames(laidOut.panes, styles.panes)}>
       <section className={styles.shelves} aria-label="Sheets">
         <div className={styles.head}>
           <h2>Which reading?</h2>

@@ -8,6 +8,8 @@ import { go } from '../app/place.ts';
 import { FindingPane } from '../findings/FindingPane.tsx';
 import { TakePhotosLine } from '../photos/TakePhotosLine.tsx';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
+import laidOut from '../ui/panes.module.css';
 import { dateOnClock } from '../ui/shop-clock.ts';
 import { dateWords, hoursWords } from '../ui/words.ts';
 import { BeforeSection } from './BeforeSection.tsx';
@@ -50,8 +52,8 @@ export function NotebookPage({ record, findingId }: NotebookPageProps) {
     go({ name: 'visit', visitId: visit.id, page: 'page', ...(id === undefined ? {} : { findingId: id }) });
 
   return (
-    <div className={styles.panes}>
-      <div className={styles.desk}>
+    <div className={classNames(laidOut.panes, laidOut.underPanels, styles.panes)}>
+      <div className={laidOut.desk}>
         <article className={styles.leaf} aria-label="Notebook page">
           <header className={styles.head}>
             <h2 className={styles.date}>{dateWords(visit.date)}</h2>

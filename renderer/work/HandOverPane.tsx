@@ -8,6 +8,7 @@ import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import { LadderRule } from '../ui/LadderRule.tsx';
+import laidOut from '../ui/panes.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import styles from './WorkPage.module.css';
 
@@ -41,7 +42,7 @@ export function HandOverPane({ record, work }: HandOverPaneProps) {
     ...(record.owner === null ? {} : { handedTo: { words: record.owner.name, text: record.owner.name } }),
   };
   return (
-    <aside className={styles.side} aria-label="Hand-over">
+    <aside className={laidOut.side} aria-label="Hand-over">
       <h2 className={styles.ruled}>Hand-over</h2>
       <Left work={work} />
       {fields.map(({ field, label, lines }) => {

@@ -6,7 +6,9 @@ import { wordsOf } from '../api/client.ts';
 import { useAnswer, useChange } from '../api/queries.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import laidOut from '../ui/panes.module.css';
 import { Waiting } from '../ui/Waiting.tsx';
 import { HandOverPane } from './HandOverPane.tsx';
 import { WorkItemBlock } from './WorkItemBlock.tsx';
@@ -26,9 +28,9 @@ export function WorkPage({ record }: { readonly record: VisitRecord }) {
     );
   }
   return (
-    <div className={styles.panes}>
+    <div className={classNames(laidOut.panes, laidOut.underPanels, styles.panes)}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long list is scrolled through by keyboard */}
-      <section className={styles.desk} aria-label="The work done" tabIndex={0}>
+      <section className={laidOut.desk} aria-label="The work done" tabIndex={0}>
         <WorkLeaf record={record} work={answer.data} />
       </section>
       <HandOverPane record={record} work={answer.data} />
