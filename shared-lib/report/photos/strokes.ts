@@ -1,3 +1,4 @@
+import { grownOutline } from '../../geometry/outlines/area.ts';
 import type { Stretches } from '../../geometry/outlines/outline.ts';
 import type { ShapeName } from '../../model/mark.ts';
 import type { PrintedPoint, PrintedStroke } from '../model.ts';
@@ -73,7 +74,7 @@ export function strokesFor(
     case 'point':
       return [stroke(ring(first, scale), true)];
     case 'area':
-      return [stroke(simplify(points, 0.08), true)];
+      return unsure.length === 0 ? [stroke(simplify(points, 0.08), true)] : border(points, unsure, dashed);
     case 'arrow':
       return [stroke([first, last]), solid(head(last, direction(first, last), scale))];
     case 'line':
@@ -93,6 +94,21 @@ export function strokesFor(
       ];
     }
   }
+}
+
+/** A grown outline in pieces: where its border is hardly to be seen it is dotted. */
+function border(points: readonly PrintedPoint[], unsure: Stretches, dashed: boolean): PrintedStroke[] {
+  const pieces = grownOutline(
+    points.map(([x, y]) => ({ x, y })),
+    unsure,
+  );
+  return pieces.map(({ points: chain, isUnsure = false }) => {
+    const of = simplify(
+      chain.map(({ x, y }): PrintedPoint => [x, y]),
+      0.08,
+    );
+    return { points: of, closed: false, dashed: dashed && !isUnsure, ...(isUnsure ? { dotted: true } : {}) };
+  });
 }
 
 /** A traced path in pieces: where the tracer was not sure it is dotted. */

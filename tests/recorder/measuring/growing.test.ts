@@ -1,6 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { boundingBox, polygonArea } from '../../../shared-lib/geometry/plane.ts';
 import { coveredShare } from '../../../shared-lib/growing/coverage.ts';
+import { sizeWords } from '../../../shared-lib/measuring/words.ts';
+import { freshFolder } from '../../support/test-recorder.ts';
+import { textOfPages } from '../reports/poppler.ts';
 import { truthOf, withPhoto, xy } from './bench.ts';
 
 /** A rendered scene of our own: the outline of the pitted band is exact in the photo. */
@@ -48,6 +53,41 @@ describe('a pitted band on a liner', () => {
     const truth = 100 * (coveredShare([band], zone) ?? 0);
     expect(coverage).toMatchObject({ origin: 'photo', how: 'photo 1, of the area drawn round it' });
     expect(Math.abs((coverage?.value ?? 0) - truth)).toBeLessThan(0.2 * truth);
+  }, 60_000);
+
+  it('is in the report as large as the window says; its annotation brings it back unchanged', async () => {
+    const { call, recorder, visitId, shot } = await withPhoto(scene);
+    const { features } = truthOf(scene);
+    const [from, to] = [features['below the flange, thrust side'], features['first seal groove']];
+    if (!from || !to) throw new Error('the scene has lost its features');
+    const lengthMm = Math.hypot(...from.mm.map((value, axis) => value - (to.mm[axis] ?? 0)));
+    await call('calibration.add', {
+      shotId: shot.id,
+      reference: { method: 'known-length', plane: 'coolant side', ends: [xy(from.px), xy(to.px)], lengthMm },
+    });
+    const patch = await call('mark.grow', { shotId: shot.id, points: [middle] });
+    await call('finding.add', { visitId, markId: patch.id, defect: 'scale' });
+    const { marks, sizes } = await call('visit.get', { id: visitId });
+    const size = sizes.find(({ markId }) => markId === patch.id)?.size;
+    expect(size?.unit).toBe('mm²');
+
+    const folder = freshFolder();
+    const offer = (name: string, use: 'read' | 'write') => {
+      const token = `${use} ${name} ${Math.random()}`;
+      recorder.offer({ token, path: join(folder, name), for: use });
+      return token;
+    };
+    await call('report.print', { visitId, token: offer('report.pdf', 'write') });
+    const text = textOfPages(readFileSync(join(folder, 'report.pdf')))
+      .join(' ')
+      .replaceAll(/\s+/g, ' ');
+    if (!size) throw new Error('no size');
+    expect(text).toContain(sizeWords(size, 'metric').replaceAll(/\s+/g, ' '));
+
+    await call('annotations.export', { visitId, shotId: shot.id, token: offer('marks.jsonld', 'write') });
+    await call('mark.remove', { id: patch.id });
+    await call('annotations.import', { visitId, token: offer('marks.jsonld', 'read') });
+    expect((await call('visit.get', { id: visitId })).marks).toEqual(marks);
   }, 60_000);
 
   it('is refused off the photo, where nothing stands out, and taken back by undo', async () => {

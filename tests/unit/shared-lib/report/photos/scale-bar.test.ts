@@ -64,3 +64,20 @@ test('a traced path is dotted where the tracer was not sure, whole elsewhere', (
   expect(dotted[0]?.points.at(-1)?.[0]).toBeCloseTo(20, 6);
   expect(strokes).toHaveLength(5);
 });
+
+test('a grown outline is dotted where its border is hardly to be seen, and goes all the way round', () => {
+  const square: [number, number][] = [
+    [0, 0],
+    [30, 0],
+    [30, 20],
+    [0, 20],
+  ];
+  const plain = strokesFor('area', square, { scale: 1, dashed: false });
+  expect(plain).toMatchObject([{ closed: true }]);
+  const strokes = strokesFor('area', square, { scale: 1, dashed: true, unsure: [[1, 2]] });
+  expect(strokes.map(({ points, dotted = false, dashed }) => ({ points, dotted, dashed }))).toEqual([
+    { points: [square[0], square[1]], dotted: false, dashed: true },
+    { points: [square[1], square[2]], dotted: true, dashed: false },
+    { points: [square[2], square[3], square[0]], dotted: false, dashed: true },
+  ]);
+});
