@@ -3,7 +3,7 @@ import { machineName } from '../machines/floor-words.ts';
 import { Breadcrumb, Header, HeaderEnd, HeaderMiddle, Pages } from '../ui/Header.tsx';
 import { dateWords } from '../ui/words.ts';
 import { useCommand } from './command-keys.ts';
-import { go, type Place, type VisitPage } from './place.ts';
+import { go, type Place, turnTo, type VisitPage } from './place.ts';
 import { UndoLink } from './UndoLink.tsx';
 import { WhoChip } from './WhoChip.tsx';
 
@@ -23,14 +23,13 @@ const pages = [
 export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
   const { visitId, page } = place;
   const record = useAnswer('visit.get', { id: visitId }).data;
-  const turnTo = (to: VisitPage) => go({ name: 'visit', visitId, page: to });
-  useCommand('visit.page', () => turnTo('page'));
-  useCommand('visit.photos', () => turnTo('photos'));
-  useCommand('visit.sheets', () => turnTo('sheets'));
-  useCommand('visit.causes', () => turnTo('causes'));
-  useCommand('visit.choices', () => turnTo('choices'));
-  useCommand('visit.work', () => turnTo('work'));
-  useCommand('report.open', () => turnTo('report'));
+  useCommand('visit.page', () => turnTo(visitId, 'page'));
+  useCommand('visit.photos', () => turnTo(visitId, 'photos'));
+  useCommand('visit.sheets', () => turnTo(visitId, 'sheets'));
+  useCommand('visit.causes', () => turnTo(visitId, 'causes'));
+  useCommand('visit.choices', () => turnTo(visitId, 'choices'));
+  useCommand('visit.work', () => turnTo(visitId, 'work'));
+  useCommand('report.open', () => turnTo(visitId, 'report'));
 
   const trail = [{ words: 'Floor', onGo: () => go({ name: 'floor' }) }];
   if (record !== undefined) {
@@ -47,7 +46,7 @@ export function VisitHeader({ place }: { readonly place: VisitPlaceState }) {
         <UndoLink visitId={visitId} />
       </HeaderMiddle>
       <HeaderEnd>
-        <Pages pages={pages} current={page} onGo={turnTo} />
+        <Pages pages={pages} current={page} onGo={(to) => turnTo(visitId, to)} />
         <WhoChip />
       </HeaderEnd>
     </Header>

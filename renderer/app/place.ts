@@ -88,11 +88,28 @@ export function goForward(): void {
   trail.set(wentForward);
 }
 
+type VisitPlace = Extract<Place, { name: 'visit' }>;
+
+/** Places of a visit that were seen, the last one first. */
+const seenOf = (visitId: string, { back, here, forward }: Trail): VisitPlace[] =>
+  [here, ...back.toReversed(), ...forward].flatMap((place) =>
+    place.name === 'visit' && place.visitId === visitId ? [place] : [],
+  );
+
 /** Where one was last in a visit: going on with it leads there. */
-export function lastPlaceOf(visitId: string, { back, here, forward }: Trail): Place {
-  const seen = [here, ...back.toReversed(), ...forward];
-  const last = seen.find((place) => place.name === 'visit' && place.visitId === visitId);
-  return last ?? { name: 'visit', visitId, page: 'page' };
+export function lastPlaceOf(visitId: string, way: Trail): Place {
+  return seenOf(visitId, way)[0] ?? { name: 'visit', visitId, page: 'page' };
+}
+
+/** A page of a visit as it opens when it is turned to: the photos at the one that was on the stage last. */
+export function pageOf(visitId: string, page: VisitPage, way: Trail): Place {
+  const shotId =
+    page === 'photos' ? seenOf(visitId, way).find((place) => place.shotId !== undefined)?.shotId : undefined;
+  return { name: 'visit', visitId, page, ...(shotId === undefined ? {} : { shotId }) };
+}
+
+export function turnTo(visitId: string, page: VisitPage): void {
+  trail.set((now) => gone(now, pageOf(visitId, page, now)));
 }
 
 export function lastPlaceIn(visitId: string): Place {

@@ -4,6 +4,7 @@ import {
   gone,
   lastPlaceOf,
   type Place,
+  pageOf,
   replaced,
   wentBack,
   wentForward,
@@ -48,6 +49,13 @@ describe('the way through the places', () => {
     const trail = gone(gone(gone(gone(firstTrail, page), photos), machine), { name: 'floor' });
     expect(lastPlaceOf('v', trail)).toEqual(photos);
     expect(lastPlaceOf('other', trail)).toEqual({ name: 'visit', visitId: 'other', page: 'page' });
+  });
+
+  it('turns to the photos of a visit at the one that was on the stage last, with no card open', () => {
+    const trail = gone(replaced(gone(firstTrail, photos), { ...photos, shotId: 's2', findingId: 'f' }), page);
+    expect(pageOf('v', 'photos', trail)).toEqual({ ...photos, shotId: 's2' });
+    expect(pageOf('v', 'report', trail)).toEqual({ ...page, page: 'report' });
+    expect(pageOf('other', 'photos', trail)).toEqual({ name: 'visit', visitId: 'other', page: 'photos' });
   });
 
   it('remembers a hundred steps and no more', () => {
