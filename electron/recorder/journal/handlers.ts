@@ -8,7 +8,7 @@ import { reverseStep, stacksOf, undoState } from './undo.ts';
 
 /** What stands in an issued report is superseded or corrected by a new revision, never taken back. */
 const refuseIssued = ({ db }: Context, visitId: string, stepId: string): void => {
-  const writtenAtMs = entriesOfStep(db, stepId)[0]?.at_ms ?? 0;
+  const writtenAtMs = entriesOfStep(db, visitId, stepId)[0]?.at_ms ?? 0;
   const issued = issuedOf(db, visitId).at(-1);
   if (issued && issued.issued_at_ms >= writtenAtMs) throw new AppError('issued', { number: issued.number });
 };
@@ -18,10 +18,10 @@ const takeBack = (context: Context, visitId: string, which: 'undo' | 'redo') => 
   const step = stacksOf(db, caller.windowId, visitId)[which].at(-1);
   if (!step) throw new AppError(which === 'undo' ? 'nothing-to-undo' : 'nothing-to-redo', {});
   refuseIssued(context, visitId, step.stepId);
-  const changes = entriesOfStep(db, step.stepId).flatMap((entry) => JSON.parse(entry.changes) as RowChange[]);
+  const changes = entriesOfStep(db, visitId, step.stepId).flatMap((entry) => JSON.parse(entry.changes) as RowChange[]);
   refuseDecided(db, changes, ({ table, id }) => rowOf(db, table, id));
   try {
-    context.mutate((writer) => reverseStep(db, writer, step.stepId), { reverses: step.stepId });
+    context.mutate((writer) => reverseStep(db, writer, visitId, step.stepId), { reverses: step.stepId });
   } catch (cause) {
     // Something that is never taken back, a decision, rests on it.
     if ((cause as { code?: unknown }).code !== 'SQLITE_CONSTRAINT_FOREIGNKEY') throw cause;

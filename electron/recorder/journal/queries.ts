@@ -67,8 +67,9 @@ export const windowSteps = all((windowId: Param<string>, visitId: Param<string>)
     .orderBy('seq'),
 );
 
-export const entriesOfStep = all((stepId: Param<string>) =>
-  build.selectFrom('journal').selectAll().where('step_id', '=', stepId).orderBy('seq'),
+/** A step is of one visit, whose entries are few enough to be looked through. */
+export const entriesOfStep = all((visitId: Param<string>, stepId: Param<string>) =>
+  build.selectFrom('journal').selectAll().where('visit_id', '=', visitId).where('step_id', '=', stepId).orderBy('seq'),
 );
 
 export const entriesOfVisit = all((visitId: Param<string>) =>

@@ -94,14 +94,14 @@ const apply = (writer: RecordWriter, change: RowChange): void => {
 };
 
 /**
- * Appends what takes a step back: all its entries, last first.
+ * Appends what takes a visit's step back: all its entries, last first.
  *
  * @throws AppError 'changed-by-another' when a row is no longer as the step left it
  */
-export const reverseStep = (db: ReadableDb, writer: RecordWriter, stepId: string): void => {
-  const entries = entriesOfStep(db, stepId);
-  const { visit_id: visitId, machine_id: machineId } = entries[0] ?? { visit_id: null, machine_id: null };
-  writer.about({ ...(visitId === null ? {} : { visitId }), ...(machineId === null ? {} : { machineId }) });
+export const reverseStep = (db: ReadableDb, writer: RecordWriter, visitId: string, stepId: string): void => {
+  const entries = entriesOfStep(db, visitId, stepId);
+  const machineId = entries[0]?.machine_id ?? null;
+  writer.about({ visitId, ...(machineId === null ? {} : { machineId }) });
   for (const entry of entries.toReversed()) {
     const changes = JSON.parse(entry.changes) as RowChange[];
     for (const change of changes.toReversed()) apply(writer, reversed(change));

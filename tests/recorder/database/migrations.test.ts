@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -5,6 +6,8 @@ import { describe, expect, it, onTestFinished } from 'vitest';
 import { copiesFolder } from '../../../electron/recorder/backup/copies.ts';
 import { migrate, readMigrations, schemaVersion } from '../../../electron/recorder/database/migrate.ts';
 import { databaseFile } from '../../../electron/recorder/database/open.ts';
+import type { Tables } from '../../../electron/recorder/database/tables.ts';
+import { chainStart, firstBreak } from '../../../electron/recorder/journal/chain.ts';
 import { openRecorder } from '../../../electron/recorder/open-recorder.ts';
 import { freshFolder, loaderLayout } from '../../support/test-recorder.ts';
 
@@ -40,6 +43,42 @@ describe('a folder of an older version', () => {
     expect((await recorder.call('machine.floor', { find: '778' })).map(({ machine }) => machine.id)).toEqual(['m']);
     await recorder.call('finding.change', { id: 'f', words: 'hairline' });
     expect(readdirSync(copiesFolder(dataFolder))).toEqual([expect.stringMatching(/^record before version 2, /)]);
+  });
+
+  it('keeps its journal entry by entry, in a chain that holds and that nobody changes', async () => {
+    const dataFolder = join(freshFolder(), 'record');
+    mkdirSync(dataFolder);
+    onTestFinished(() => rmSync(copiesFolder(dataFolder), { recursive: true, force: true }));
+    const sqlite = new Database(databaseFile(dataFolder));
+    migrate(sqlite, readMigrations().slice(0, 11), () => {});
+    sqlite.exec("INSERT INTO shop VALUES (1, 'Old Shop', '', '', 'metric', 'a4', '+00:00', 1, NULL, '')");
+    const insert = sqlite.prepare(`
+      INSERT INTO journal (seq, step_id, at_ms, zone_offset_min, person_id, window_id, visit_id, machine_id, operation,
+        undoable, reverses, changes, previous_digest, digest)
+      VALUES (@seq, 'step', 5, 120, NULL, 'w', NULL, 'm', 'machine.change', 1, NULL, '[]', @previous, @digest)`);
+    let previous = chainStart;
+    for (const seq of [1, 2, 3]) {
+      // RFC 8785 for these values: keys in order, no spaces.
+      const text = `{"at_ms":5,"changes":"[]","machine_id":"m","operation":"machine.change","person_id":null,"previous_digest":"${previous}","reverses":null,"seq":${seq},"step_id":"step","undoable":1,"visit_id":null,"window_id":"w","zone_offset_min":120}`;
+      const digest = createHash('sha256').update(text).digest('hex');
+      insert.run({ seq, previous, digest });
+      previous = digest;
+    }
+    const before = sqlite.prepare('SELECT * FROM journal ORDER BY seq').all();
+    sqlite.close();
+
+    const recorder = openRecorder({ dataFolder, program: 'tests' });
+    onTestFinished(() => recorder.close());
+    const after = new Database(databaseFile(dataFolder));
+    onTestFinished(() => void after.close());
+    const entries = after.prepare('SELECT * FROM journal ORDER BY seq').all() as Tables['journal'][];
+    expect(entries).toEqual(before);
+    expect(firstBreak(entries)).toBeNull();
+    for (const change of ['UPDATE journal SET at_ms = 0', 'DELETE FROM journal']) {
+      expect(() => after.exec(change)).toThrow(/append-only/);
+    }
+    await recorder.call('person.add', { name: 'Ada Quill', trade: 'mechanic' });
+    expect(firstBreak(after.prepare('SELECT * FROM journal ORDER BY seq').all() as Tables['journal'][])).toBeNull();
   });
 
   it('is not read beside a holder as if it were up to date', () => {
