@@ -35,6 +35,7 @@ export function NextTests({ record, table, onShowUnheld }: NextTestsProps) {
             <span>
               <strong>{test.name}</strong>
               {test.again !== '' && `, again, ${test.again}`}
+              {test.isOpened && ', once it is opened'}
               <span className={styles.small}>{whyNext(test, suspicions)}</span>
             </span>
             {test.open !== null && <OpenSheet visitId={record.visit.id} name={test.name} {...test.open} />}
