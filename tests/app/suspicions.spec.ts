@@ -240,6 +240,7 @@ test('a machine is written down as it came in: done before, fluids, conditions, 
   const notebook = page.getByRole('article', { name: 'Notebook page' });
   // It stayed overnight: the page says where the second day begins, under what was photographed on the first.
   const lines = notebook.getByRole('list', { name: 'In the order it happened' }).getByRole('listitem');
+  await expect(notebook).toContainText('12 May 2026');
   const said = await lines.allInnerTexts();
   const dayLine = said.findIndex((words) => words.trim() === '12 May 2026');
   expect(said.findIndex((words) => words.includes('14:33'))).toBeLessThan(dayLine);
