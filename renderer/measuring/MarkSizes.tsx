@@ -139,7 +139,7 @@ function CoverageOfMark({ record, finding, mark, onUse }: Omit<OneMarkProps, 'si
   );
 }
 
-const knownGrowDoubts = ['border-faint', 'reaches-edge', 'no-patch'] as const;
+const knownGrowDoubts = ['border-faint', 'reaches-edge', 'no-patch', 'other-extent'] as const;
 
 function growDoubtWords(doubt: string): string {
   const known = knownGrowDoubts.find((each) => each === doubt);

@@ -17,7 +17,7 @@ export interface GrowRequest {
 }
 
 /** Why a person has to look at a grown outline. */
-export type GrowDoubt = 'border-faint' | 'reaches-edge' | 'no-patch';
+export type GrowDoubt = 'border-faint' | 'reaches-edge' | 'no-patch' | 'other-extent';
 
 export interface Grown {
   /** A closed chain, about a pixel apart, in pixels of the upright original. */
@@ -54,6 +54,11 @@ const evenPx: Readonly<Record<Grain, number>> = { fine: 1, coarse: 9 };
 /** Standard uncertainty of a border, px looked at: found on drawn patches. Between pits it is a matter of opinion. */
 const borderUncertainty: Readonly<Record<Grain, number>> = { fine: 1, coarse: 5 };
 
+/** Another patch round the same spot is a rival where its border is as clear as this share of the taken one's ... */
+const asClear = 0.8;
+/** ... and it is so many times larger, or smaller. */
+const otherSize = 1.5;
+
 interface Seen {
   readonly planes: ColourPlanes;
   readonly grain: Grain;
@@ -72,8 +77,7 @@ interface Seen {
  */
 export function growArea(look: Look, photo: Size, request: GrowRequest): Grown | null {
   const { points } = request;
-  let best: Seen | null = null;
-  let bestScore = Number.NEGATIVE_INFINITY;
+  const found: { seen: Seen; score: number }[] = [];
   let before = '';
   for (const reach of reachesFor(points)) {
     const box = boxRound(points, reach, photo);
@@ -84,13 +88,20 @@ export function growArea(look: Look, photo: Size, request: GrowRequest): Grown |
     for (const grain of ['fine', 'coarse'] as const) {
       const seen = seek(planes, grain, points);
       if (!seen) continue;
-      const score = clearness(seen, box, photo);
-      if (score > bestScore) [best, bestScore] = [seen, score];
+      found.push({ seen, score: clearness(seen, box, photo) });
     }
   }
+  const [best, ...others] = found.sort((a, b) => b.score - a.score);
   if (!best) return null;
-  return grownFrom(sharpen(look, best, points, photo) ?? best, photo);
+  const grown = sharpen(look, best.seen, points, photo) ?? best.seen;
+  const area = areaOf(best.seen);
+  const isOther = others.some(
+    ({ seen, score }) => score > asClear * best.score && Math.abs(Math.log(areaOf(seen) / area)) > Math.log(otherSize),
+  );
+  return grownFrom(grown, photo, isOther);
 }
+
+const areaOf = ({ planes, outline }: Seen): number => polygonArea(outline) * planes.factor ** 2;
 
 /** A line run over a patch says about how large it is: its surroundings are sought no wider than that. */
 function reachesFor(points: readonly XY[]): readonly number[] {
@@ -251,7 +262,7 @@ function spreadOf(ring: readonly XY[]): [number, number] {
   return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
 }
 
-function grownFrom({ planes, grain, outline, contrasts, steps }: Seen, photo: Size): Grown {
+function grownFrom({ planes, grain, outline, contrasts, steps }: Seen, photo: Size, isOther: boolean): Grown {
   const isFaint = steadied(contrasts.map((contrast, at) => contrast < faintBelow || (steps[at] ?? 0) < leastStep));
   const ring = outline.map((point) => toPhoto(planes, point));
   const onEdge = ring.filter(
@@ -262,6 +273,7 @@ function grownFrom({ planes, grain, outline, contrasts, steps }: Seen, photo: Si
   if (faintShare > 0.5) doubts.push('no-patch');
   else if (faintShare > 0.03) doubts.push('border-faint');
   if (onEdge / ring.length > 0.02) doubts.push('reaches-edge');
+  if (isOther) doubts.push('other-extent');
   return {
     outline: ring,
     areaPx2: polygonArea(ring),

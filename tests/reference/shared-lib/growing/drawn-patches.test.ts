@@ -3,6 +3,7 @@ import { distanceToChain, polygonArea } from '../../../../shared-lib/geometry/pl
 import type { XY } from '../../../../shared-lib/geometry/spaces.ts';
 import { type Grown, growArea } from '../../../../shared-lib/growing/grow.ts';
 import { cvReady } from '../calibration/opencv.ts';
+import { gaussian, seeded } from '../tracing/drawn-surface.ts';
 import { type DrawnPatch, drawPatch, lookAt, type PatchKind } from './drawn-patch.ts';
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -70,6 +71,25 @@ describe('drawn patches, whose outline is exact', () => {
     expect(mean(faint.map(({ x }) => x))).toBeGreaterThan(patch.middle.x);
   }, 60_000);
 });
+
+test('a spot inside a patch inside a patch: which of the two is meant is doubted', () => {
+  const inner = drawPatch('rusty', 7, 30, 1);
+  const random = seeded(8);
+  // Rust in the middle of a stain twice as wide, each with a sharp border of its own.
+  const { width } = inner.size;
+  const { x: cx, y: cy } = inner.middle;
+  const stained = ([0, 1, 2] as const).map((k) =>
+    inner.rgb[k].map((value, at) => {
+      const isStain = Math.hypot((at % width) - cx, Math.floor(at / width) - cy) < 75;
+      return value - (isStain ? ([38, 30, 12][k] ?? 0) : 0) + 0.5 * gaussian(random);
+    }),
+  );
+  const [red, green, blue] = stained;
+  if (!red || !green || !blue) throw new Error('three colours');
+  const patch: DrawnPatch = { ...inner, rgb: [red, green, blue] };
+  expect(growArea(lookAt(patch), patch.size, { points: [{ x: cx + 3, y: cy - 2 }] })?.doubts).toContain('other-extent');
+  expect(grownIn(inner)?.doubts).not.toContain('other-extent');
+}, 60_000);
 
 test('a patch of scale has the area that Otsu threshold and contour give (OpenCV)', async () => {
   const { cv } = await cvReady();
