@@ -4,12 +4,12 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { expect, test } from '../support/app/fixture.ts';
 import { isAlive, recorderOf, until } from '../support/app/processes.ts';
 import type { Program } from '../support/app/program.ts';
+import { Random } from '../support/app/random.ts';
 import { Floor } from './places/floor.ts';
 import { Visit } from './places/visit.ts';
 import { BusyHand } from './survives/busy-hand.ts';
 import { Claims } from './survives/claims.ts';
 import { brokenEntryOf, checkOf, isFree } from './survives/on-disk.ts';
-import { Random } from './survives/random.ts';
 
 /**
  * `WITNESS_MARK_KILLS=20` asks for the long run, `WITNESS_MARK_SEED` for the moments of an earlier one. Two of five

@@ -5,9 +5,9 @@ import type { Locator, Page } from '@playwright/test';
 import { damageClasses } from '../../../shared-lib/judgement/damage-class.ts';
 import { urgencies } from '../../../shared-lib/judgement/urgency.ts';
 import { type Program, project } from '../../support/app/program.ts';
+import type { Random } from '../../support/app/random.ts';
 import { Visit } from '../places/visit.ts';
 import type { Claims } from './claims.ts';
-import type { Random } from './random.ts';
 
 const patienceMs = 15_000;
 const lookEveryMs = 15;
