@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { change, query } from './operation.ts';
 
 export interface ReportPreview {
-  /** One SVG per page, from the very document that prints. */
+  /** One SVG per page, from the very document that prints. Photos stand in it by their `photo://` addresses. */
   readonly pages: readonly string[];
   readonly missing: readonly ReportGap[];
 }

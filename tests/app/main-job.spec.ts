@@ -7,6 +7,7 @@ import { expect, test } from '../support/app/fixture.ts';
 import { project } from '../support/app/program.ts';
 import { FindingCard } from './places/finding-card.ts';
 import { Floor } from './places/floor.ts';
+import { differenceFromPrint } from './places/printed-page.ts';
 
 const demoPhoto = (name: string) => join(project, 'assets/demo/photos', name);
 const fixture = (name: string) => join(project, 'tests/fixtures/photos', name);
@@ -135,6 +136,8 @@ test('from photos on disk to a condition report in the owner’s hand', async ({
   expect(text).toMatch(/page 1 of \d+/i);
   expect(read('pdfinfo', pdf)).toMatch(/Tagged:\s+yes/);
   expect(read('pdfimages', '-list', pdf).split('\n').length).toBeGreaterThan(3);
+  // What the window shows is what prints, photos and all.
+  await expect.poll(() => differenceFromPrint(visit.leaf(1), pdf, 1), { timeout: 20_000 }).toBeLessThan(5);
   const attached = join(folder, 'record.json');
   read('pdfdetach', '-save', '1', '-o', attached, pdf);
   expect(JSON.stringify(JSON.parse(readFileSync(attached, 'utf8')))).toContain('KL 2201');

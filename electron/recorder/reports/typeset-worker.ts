@@ -6,7 +6,8 @@ import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-no
 import { buildReport } from '../../../shared-lib/report/build.ts';
 import { fontFamilies } from '../../../shared-lib/report/font-coverage.ts';
 import { projectFile } from '../own-files.ts';
-import { previewPhoto } from './preview-photos.ts';
+import { jpegFrame } from './jpeg-frame.ts';
+import { linkedPhoto, withPhotoAddresses } from './linked-photo.ts';
 import { splitSvg } from './split-svg.ts';
 import type { CardJob, ReportJob, TypesetAnswer, TypesetJob } from './typeset-job.ts';
 
@@ -19,32 +20,27 @@ const keptRuns = 4;
 
 const compiler = NodeCompiler.create({ workspace, fontArgs: [{ fontPaths: [join(assets, 'fonts')] }] });
 
-const shadow = (path: string, content: string | Uint8Array): void =>
-  compiler.mapShadow(join(workspace, path), Buffer.from(content as Uint8Array));
+const shadow = (path: string, content: string | Buffer): void =>
+  compiler.mapShadow(join(workspace, path), typeof content === 'string' ? Buffer.from(content) : content);
 
-/** By the first bytes; anything else has no place in the report. */
-function kindOf(bytes: Uint8Array): 'jpg' | 'png' | 'webp' | null {
-  const head = Buffer.from(bytes.subarray(0, 12));
-  if (head[0] === 0xff && head[1] === 0xd8) return 'jpg';
-  if (head.subarray(1, 4).toString('latin1') === 'PNG') return 'png';
-  return head.toString('latin1', 8, 12) === 'WEBP' ? 'webp' : null;
-}
-
-/** Maps every photo that is there into the typesetter's world. What can't be read is left out: its frame says so. */
-async function mapPhotos({ photoFiles, make }: TypesetJob): Promise<Map<string, string>> {
-  const mapped = new Map<string, string>();
+/**
+ * Maps every photo that is there into the typesetter's world. What can't be read, or is no JPEG that a page can take over,
+ * is left out: its frame says so.
+ */
+function mapPhotos({ photoFiles }: TypesetJob): Record<string, string> {
+  const places: Record<string, string> = {};
   for (const [digest, path] of photoFiles) {
-    const read = readable(path);
-    if (read === null || kindOf(read) === null) continue;
-    const bytes = make === 'preview' ? await previewPhoto(digest, read) : read;
-    const place = `photos/${digest}.${kindOf(bytes)}`;
-    shadow(place, bytes);
-    mapped.set(digest, `/${place}`);
+    const bytes = readable(path);
+    const frame = bytes === null ? null : jpegFrame(bytes);
+    if (bytes === null || frame === null) continue;
+    shadow(`photos/${digest}.jpg`, bytes);
+    shadow(`photos/${digest}.svg`, linkedPhoto(digest, frame));
+    places[digest] = `/photos/${digest}.svg`;
   }
-  return mapped;
+  return places;
 }
 
-function readable(path: string): Uint8Array | null {
+function readable(path: string): Buffer | null {
   try {
     return readFileSync(path);
   } catch {
@@ -52,57 +48,36 @@ function readable(path: string): Uint8Array | null {
   }
 }
 
-type Compiled = { readonly document: NodeTypstDocument } | { readonly message: string };
-
-function compile(options: { mainFilePath: string } | { mainFileContent: string }): Compiled {
-  const outcome = compiler.compile({ ...options, resetRead: true });
+function compile(mainFilePath: string): NodeTypstDocument {
+  const outcome = compiler.compile({ mainFilePath, resetRead: true });
   const document = outcome.result;
-  if (document !== null && !outcome.hasError()) return { document };
+  if (document !== null && !outcome.hasError()) return document;
   const diagnostics = outcome.takeDiagnostics()?.shortDiagnostics ?? [];
-  return { message: diagnostics.map((each: { message?: unknown }) => String(each.message)).join('; ') };
+  throw new Error(diagnostics.map((each: { message?: unknown }) => String(each.message)).join('; '));
 }
 
-/** Whether the typesetter can decode this one picture. */
-function decodes(path: string): boolean {
-  return 'document' in compile({ mainFileContent: `#image(${JSON.stringify(path)}, width: 1cm)` });
-}
-
-function lay({ paper }: TypesetJob, photos: ReadonlyMap<string, string>): Compiled {
-  const printing = { paper, fonts: fontFamilies, photos: Object.fromEntries(photos) };
-  shadow('printing.json', JSON.stringify(printing));
-  return compile({ mainFilePath: main });
-}
-
-/** A picture that begins like one but does not decode is dropped, and the report is laid again without it. */
-async function document(job: TypesetJob): Promise<NodeTypstDocument> {
+function document(job: TypesetJob): NodeTypstDocument {
   const { record, ...report } = job.report;
   shadow('record.json', record.json);
   shadow('report.json', JSON.stringify({ ...report, record: { name: record.name, description: record.description } }));
-  const photos = await mapPhotos(job);
-  const first = lay(job, photos);
-  if ('document' in first) return first.document;
-  const sound = new Map([...photos].filter(([, path]) => decodes(path)));
-  const second = sound.size === photos.size ? first : lay(job, sound);
-  if ('document' in second) return second.document;
-  throw new Error(second.message);
+  shadow('printing.json', JSON.stringify({ paper: job.paper, fonts: fontFamilies, photos: mapPhotos(job) }));
+  return compile(main);
 }
 
 /** The same sheet on every day: its PDF carries no date. */
 function cardPdf({ sheet, paper }: CardJob): Uint8Array {
   shadow('card.json', JSON.stringify({ ...sheet, paper, fonts: fontFamilies }));
-  const compiled = compile({ mainFilePath: cardMain });
-  if (!('document' in compiled)) throw new Error(compiled.message);
-  return new Uint8Array(compiler.pdf(compiled.document, { pdfStandard: '1.7' }));
+  return new Uint8Array(compiler.pdf(compile(cardMain), { pdfStandard: '1.7' }));
 }
 
 const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
 
-async function answer(job: ReportJob): Promise<TypesetAnswer> {
+function answer(job: ReportJob): TypesetAnswer {
   try {
     if (job.make === 'report') return { id: job.id, report: buildReport(job.source, sha256) };
     if (job.make === 'card') return { id: job.id, pdf: cardPdf(job), pages: 1 };
-    const made = await document(job);
-    if (job.make === 'preview') return { id: job.id, svgs: splitSvg(compiler.plainSvg(made)) };
+    const made = document(job);
+    if (job.make === 'preview') return { id: job.id, svgs: splitSvg(withPhotoAddresses(compiler.plainSvg(made))) };
     // An archive PDF needs a date on its attachment; the report's own day makes the bytes repeatable.
     const { year, month, day } = job.report.date;
     const creationTimestamp = Date.UTC(year, month - 1, day) / 1000;
@@ -116,8 +91,4 @@ async function answer(job: ReportJob): Promise<TypesetAnswer> {
   }
 }
 
-/** One after the other: they share the compiler and its shadow files. */
-let last: Promise<void> = Promise.resolve();
-parentPort?.on('message', (job: ReportJob) => {
-  last = last.then(async () => parentPort?.postMessage(await answer(job)));
-});
+parentPort?.on('message', (job: ReportJob) => parentPort?.postMessage(answer(job)));

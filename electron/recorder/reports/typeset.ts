@@ -56,7 +56,7 @@ export class Typesetter {
   }
 
   /**
-   * One SVG per page, from the same document.
+   * One SVG per page, from the same document, with its photos by their `photo://` addresses.
    *
    * @throws AppError 'report-typesetting-failed'
    */

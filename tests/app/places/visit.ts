@@ -86,6 +86,11 @@ export class Visit extends Place {
     return this.page.getByRole('region', { name: 'Check a report' }).getByRole('status');
   }
 
+  /** A page of the report as the window shows it, counted from 1. */
+  leaf(number: number): Locator {
+    return this.page.getByRole('img', { name: new RegExp(`^Page ${number} of `) });
+  }
+
   async printReport(path: string): Promise<void> {
     await this.#turnTo('Report');
     await this.program.saveAs(path);

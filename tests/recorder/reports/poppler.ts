@@ -5,7 +5,10 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import type { GreyImage } from '../../../shared-lib/tracing/grey.ts';
 
-/** A reader of PDFs that shares no code with the writer. Every tool gets the file by its path. */
+/**
+ * A reader of PDFs that shares no code with the writer. Every tool gets the file by its path. Some releases complain
+ * of `Suspects`: they take `false`, which ISO 32000-1:2008, table 321 has as its default, for no boolean.
+ */
 function withFile<T>(pdf: Uint8Array, work: (path: string, folder: string) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'poppler '));
   try {

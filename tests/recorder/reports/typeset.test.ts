@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Typesetter } from '../../../electron/recorder/reports/typeset.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
-import { openPictures } from './pictures.ts';
+import { openPictures, type Picture } from './pictures.ts';
 import { attachmentOf, fontsOf, imagesOf, infoOf, structureOf, textOfPages } from './poppler.ts';
 import { changedFindings, reportOf, scenarioSource, withPhotos } from './sample.ts';
 
@@ -141,19 +141,28 @@ describe('a photo that cannot be had', () => {
   });
 
   test('neither a broken file, nor one that is no picture, nor a folder fails the report', async () => {
-    const [broken, text] = [await pictures.make(400, 300, 9), await pictures.make(400, 300, 10)];
-    const brokenPath = pictures.files.get(broken.digest) ?? '';
-    truncateSync(brokenPath, 60);
-    writeFileSync(pictures.files.get(text.digest) ?? '', 'not a picture');
+    const [broken, text, headless] = [
+      await pictures.make(400, 300, 9),
+      await pictures.make(400, 300, 10),
+      await pictures.make(400, 300, 12),
+    ];
+    const pathOf = ({ digest }: Picture): string => pictures.files.get(digest) ?? '';
+    truncateSync(pathOf(broken), 60);
+    writeFileSync(pathOf(text), 'not a picture');
+    writeFileSync(pathOf(headless), readFileSync(pathOf(headless)).fill(0, 20, 200));
     const wide = await pictures.make(1600, 1200, 11);
     const odd = withPhotos(scenarioSource('s6-backhoe-visit-and-return.json', 1), [
       { finding: 1, ...broken },
       { finding: 3, ...text },
       { finding: 2, ...wide },
+      { finding: 4, ...headless },
     ]);
     const photoFiles = new Map([...pictures.files, ['f'.repeat(64), pictures.folder]]);
     const made = await typesetter.typeset(reportOf(odd), { paper: 'a4', photoFiles });
     expect(imagesOf(made.pdf)).toHaveLength(2);
+    const said = textOfPages(made.pdf).map(words).join(' ').split('This photo is not in the store of the program.');
+    // On page one and at their findings; the third stands on no first page.
+    expect(said.length - 1).toBe(5);
   });
 });
 
@@ -168,7 +177,20 @@ describe('the preview', () => {
       const defined = new Set([...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id));
       for (const [, id] of svg.matchAll(/(?:href="#|url\(#)([^")]+)/g)) expect(defined.has(id)).toBe(true);
     }
-    expect(svgs[0]).toContain('data:image/jpeg');
+  });
+
+  test('names the photos of a page instead of holding them', async () => {
+    const svgs = await typesetter.preview(report, { paper: 'a4', photoFiles: pictures.files });
+    const named = (svg: string | undefined) =>
+      [...(svg ?? '').matchAll(/<image [^>]*href="([^"]*)"/g)].map(([, address]) => address);
+    const one = report.sections.flatMap((section) => (section.kind === 'page-one' ? section.items : []));
+    expect(named(svgs[0])).toEqual(one.map(({ photo }) => `photo://screen/${photo?.digest}`));
+    expect(svgs.join('')).not.toContain('data:');
+  });
+
+  test('has no photo where there is none', async () => {
+    const svgs = await typesetter.preview(report, { paper: 'a4', photoFiles: new Map() });
+    expect(svgs.join('')).not.toContain('photo://');
   });
 });
 
