@@ -3,6 +3,7 @@ import type { ComponentClass } from './component.ts';
 import { componentsAlong } from './find-component.ts';
 import { formatPath } from './format-location.ts';
 import type { LocationNode, LocationPath } from './location.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import { parseLocation } from './parse-location.ts';
 
 const roleClasses: Record<NonNullable<Layout['roles']>[string], readonly ComponentClass[]> = {
@@ -38,7 +39,7 @@ function classesOfRoles(path: LocationPath, layout: Layout): readonly ComponentC
  * @param locationText  a place or bare path of the location grammar
  * @throws AppError 'location-malformed'
  */
-export function classesOfPlace(locationText: string, layout: Layout): ReadonlySet<ComponentClass> {
+export const classesOfPlace = oncePerPlace((locationText, layout): ReadonlySet<ComponentClass> => {
   const { path } = parseLocation(locationText);
   const classes = new Set<ComponentClass>();
   for (const component of componentsAlong(path)) {
@@ -53,4 +54,4 @@ export function classesOfPlace(locationText: string, layout: Layout): ReadonlySe
     else classes.delete('gas-fuel');
   }
   return classes;
-}
+});

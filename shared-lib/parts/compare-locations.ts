@@ -3,6 +3,7 @@ import type { Component } from './component.ts';
 import { componentsAlong } from './find-component.ts';
 import { formatLocation } from './format-location.ts';
 import { type LocationIndex, type LocationPath, placeMarks, type Qualifiers } from './location.ts';
+import { oncePerPlace } from './once-per-place.ts';
 import { ordinalFromFreeEnd } from './ordinal-from-free-end.ts';
 import { parseLocation } from './parse-location.ts';
 import { treeOrder } from './tree-order.ts';
@@ -71,26 +72,15 @@ interface PlaceKey {
   readonly text: string;
 }
 
-/** Keys by layout, so that a sort reads each place once. A layout object is never changed, only replaced. */
-const keysOf = new WeakMap<Layout, Map<string, PlaceKey>>();
-const mostKeys = 5_000;
-
-function placeKey(place: string, layout: Layout): PlaceKey {
-  const known = keysOf.get(layout) ?? new Map<string, PlaceKey>();
-  keysOf.set(layout, known);
-  const there = known.get(place);
-  if (there !== undefined) return there;
+const placeKey = oncePerPlace((place, layout): PlaceKey => {
   const location = parseLocation(place);
-  const key = {
+  return {
     order: treeOrder(location.path),
     path: pathKey(location.path, layout),
     spot: spotKey(location.qualifiers),
     text: formatLocation(location),
   };
-  if (known.size >= mostKeys) known.clear();
-  known.set(place, key);
-  return key;
-}
+});
 
 /**
  * The order of two places: tree order, then index, then distance, then clock position.
