@@ -28,34 +28,27 @@ function forRanking(dispositions: Choice['dispositions']): Record<string, Dispos
   );
 }
 
-/** One choice with what it leaves, what will return, the cautions that follow and what it costs. */
-export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext): ChoiceView {
-  const { input, standing, steps, money } = context;
+/** What stays, ranked again, where these findings are disposed of so and every other is left. */
+export function leftAfter(
+  dispositions: Choice['dispositions'],
+  { input, standing }: Pick<ChoiceContext, 'input' | 'standing'>,
+): Pick<ChoiceView, 'left' | 'highestLevelLeft' | 'doNotOperateLeft' | 'willReturn'> {
   const { layout, proofs, links } = input;
   const { use } = input.visit;
-  const findings = standingFindings(input.findings);
-  const dispositions = everyDisposition(choice, standing);
-  const { left, highestLevelLeft, doNotOperateLeft, willReturn } = residual(
+  const titleOf = new Map(standing.lines.map(({ findingId, title }) => [findingId, title]));
+  const { left, ...more } = residual(
     {
-      findings: findings.flatMap((finding) => toRankable(finding, { layout, proofs, use }) ?? []),
+      findings: standingFindings(input.findings).flatMap(
+        (finding) => toRankable(finding, { layout, proofs, use }) ?? [],
+      ),
       causes: links,
       use,
       comparePlaces: (a, b) => compareLocations(a, b, layout),
     },
     forRanking(dispositions),
   );
-  const titleOf = new Map(standing.lines.map(({ findingId, title }) => [findingId, title]));
-  const fixes = new Set(dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
-  const called = cautionsFor(
-    { layout, findings, readings: input.readings, steps, chosen: { steps: choice.steps, fixes } },
-    'report',
-  );
   return {
-    ...choice,
-    dispositions,
-    unspoken: standing.lines
-      .map(({ findingId }) => findingId)
-      .filter((id) => !choice.dispositions.some(({ findingId }) => findingId === id)),
+    ...more,
     left: left.map(({ finding, tier, level }) => ({
       findingId: finding.id,
       number: finding.number,
@@ -64,9 +57,24 @@ export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext
       title: titleOf.get(finding.id) ?? '',
       level,
     })),
-    highestLevelLeft,
-    doNotOperateLeft,
-    willReturn,
+  };
+}
+
+/** One choice with what it leaves, what will return, the cautions that follow and what it costs. */
+export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext): ChoiceView {
+  const { input, standing, steps, money } = context;
+  const { layout, readings } = input;
+  const findings = standingFindings(input.findings);
+  const dispositions = everyDisposition(choice, standing);
+  const fixes = new Set(dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
+  const called = cautionsFor({ layout, findings, readings, steps, chosen: { steps: choice.steps, fixes } }, 'report');
+  return {
+    ...choice,
+    dispositions,
+    unspoken: standing.lines
+      .map(({ findingId }) => findingId)
+      .filter((id) => !choice.dispositions.some(({ findingId }) => findingId === id)),
+    ...leftAfter(dispositions, context),
     cautions: called.map(({ caution: { id, word, text } }) => ({ id, word, text })),
     cost: costOf(choice.costs, money),
     chosen,

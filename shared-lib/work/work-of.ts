@@ -1,10 +1,10 @@
 import { chosenOf } from '../choices/choices-of.ts';
-import { type ChoiceContext, leavesOf } from '../choices/leaves.ts';
+import { type ChoiceContext, leftAfter } from '../choices/leaves.ts';
 import type { Choice, Decision, DispositionIs } from '../choices/records.ts';
 import type { VisitWork } from '../contract/work.ts';
 import type { HandOver, Outcome, WorkItem } from './records.ts';
 
-export interface WorkInput extends ChoiceContext {
+export interface WorkInput extends Pick<ChoiceContext, 'input' | 'standing'> {
   readonly items: readonly WorkItem[];
   readonly handOver: HandOver | null;
   readonly choices: readonly Choice[];
@@ -31,11 +31,7 @@ export function workOf(input: WorkInput): VisitWork {
     const is = outcome === 'done' && meant?.is === 'made-safe' ? meant.is : dispositionOf[outcome];
     return [{ findingId, is, after: meant !== undefined && meant.is === is ? meant.after : null, why: because }];
   });
-  const after = leavesOf(
-    { id: 'work', name: '', conditions: '', holdPoints: '', dispositions: done, steps: [], costs: [] },
-    false,
-    input,
-  );
+  const { left, doNotOperateLeft, willReturn } = leftAfter(done, input);
   return {
     items,
     handOver,
@@ -43,11 +39,12 @@ export function workOf(input: WorkInput): VisitWork {
       .filter(({ findingId, is }) => isPlanned(is) && ranked.has(findingId) && !spokenOf.has(findingId))
       .map(({ findingId, is }) => ({ findingId, is })),
     unproven: items.filter(({ outcome, proofs }) => outcome !== 'not-done' && proofs.length === 0).map(({ id }) => id),
-    left: after.left,
-    doNotOperateLeft: after.doNotOperateLeft,
-    willReturn: after.willReturn,
+    left,
+    doNotOperateLeft,
+    willReturn,
   };
 }
 
 /** Whether any work is on record: a report is silent of it else. */
-export const saysWork = ({ items, handOver }: VisitWork): boolean => items.length > 0 || handOver !== null;
+export const saysWork = ({ items, handOver }: Pick<VisitWork, 'items' | 'handOver'>): boolean =>
+  items.length > 0 || handOver !== null;

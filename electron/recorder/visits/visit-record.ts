@@ -7,7 +7,7 @@ import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
 import type { VisitWork } from '../../../shared-lib/contract/work.ts';
 import { type StandingInput, standingOf } from '../../../shared-lib/ranking/standing.ts';
 import { saysWork, workOf } from '../../../shared-lib/work/work-of.ts';
-import { choiceRows, decisionRows, moneyOf, rowToChoice, rowToDecision } from '../choices/queries.ts';
+import { choiceRows, decisionRows, rowToChoice, rowToDecision } from '../choices/queries.ts';
 import { visitChoices } from '../choices/visit-choices.ts';
 import { keptComparisons } from '../comparisons/then-and-now.ts';
 import type { ReadableDb } from '../database/connection.ts';
@@ -73,14 +73,16 @@ const visitRow = (db: ReadableDb, id: string): Tables['visit'] => {
   return row;
 };
 
-const inputOf = (db: ReadableDb, row: Tables['visit']): StandingInput => {
+/** @throws AppError 'not-found' */
+const stoodVisit = (db: ReadableDb, visitId: string): StoodVisit => {
+  const row = visitRow(db, visitId);
   const input = standingInputs(db, [row]).get(row.id);
   if (!input) throw new Error(`visit ${row.id} was not loaded`);
-  return input;
+  return { row, input, standing: standingOf(input) };
 };
 
-export const standingOfVisit = (db: ReadableDb, visitId: string): Standing =>
-  standingOf(inputOf(db, visitRow(db, visitId)));
+/** @throws AppError 'not-found' */
+export const standingOfVisit = (db: ReadableDb, visitId: string): Standing => stoodVisit(db, visitId).standing;
 
 /** The machine's visits before this one, oldest first, each with its standing. */
 const earlierVisits = (db: ReadableDb, row: Tables['visit']): StoodVisit[] => {
@@ -99,44 +101,43 @@ const earlierVisits = (db: ReadableDb, row: Tables['visit']): StoodVisit[] => {
   });
 };
 
-/** A visit and those before it. @throws AppError 'not-found' */
-const stoodVisit = (db: ReadableDb, visitId: string): { now: StoodVisit; earlier: StoodVisit[] } => {
-  const row = visitRow(db, visitId);
-  const input = inputOf(db, row);
-  return { now: { row, input, standing: standingOf(input) }, earlier: earlierVisits(db, row) };
-};
-
 /** What earlier visits left, and what has become of it. @throws AppError 'not-found' */
 export const returnToVisit = (db: ReadableDb, visitId: string): ReturnView | null => {
-  const { now, earlier } = stoodVisit(db, visitId);
-  return returnOfVisit(db, now, earlier);
+  const now = stoodVisit(db, visitId);
+  return returnOfVisit(db, now, earlierVisits(db, now.row));
 };
 
-const workNow = (db: ReadableDb, { row, input, standing }: StoodVisit): VisitWork =>
+type WrittenWork = Pick<VisitWork, 'items' | 'handOver'>;
+
+const writtenWork = (db: ReadableDb, visitId: string): WrittenWork => ({
+  items: workItemsOf(db, visitId),
+  handOver: handOverOf(db, visitId),
+});
+
+const workNow = (db: ReadableDb, { row, input, standing }: StoodVisit, written: WrittenWork): VisitWork =>
   workOf({
     input,
     standing,
-    steps: [],
-    money: moneyOf(db, row.id),
-    items: workItemsOf(db, row.id),
-    handOver: handOverOf(db, row.id),
+    ...written,
     choices: choiceRows(db, row.id).map((choice) => rowToChoice(db, choice)),
     decisions: decisionRows(db, row.id).map(rowToDecision),
   });
 
 /** The work that was done, against the choice that was taken. @throws AppError 'not-found' */
-export const workOfVisit = (db: ReadableDb, visitId: string): VisitWork => workNow(db, stoodVisit(db, visitId).now);
+export const workOfVisit = (db: ReadableDb, visitId: string): VisitWork =>
+  workNow(db, stoodVisit(db, visitId), writtenWork(db, visitId));
 
 /** What was suspected, what can be chosen, and what was decided. @throws AppError 'not-found' */
 export const choicesOfVisit = (db: ReadableDb, visitId: string): VisitChoices => {
-  const { now, earlier } = stoodVisit(db, visitId);
-  return visitChoices(db, { ...now, earlier });
+  const now = stoodVisit(db, visitId);
+  return visitChoices(db, { ...now, earlier: earlierVisits(db, now.row) });
 };
 
 /** Everything of one visit. @throws AppError 'not-found' */
 export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
-  const { now, earlier } = stoodVisit(db, visitId);
+  const now = stoodVisit(db, visitId);
   const { row, input, standing } = now;
+  const earlier = earlierVisits(db, row);
   const visit = rowToVisit(row);
   const machine = machineById(db, row.machine_id);
   const layout = layoutsById(db, [row.layout_id])[0];
@@ -144,7 +145,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const meters = metersOf(db, row.machine_id);
   const choices = visitChoices(db, { ...now, earlier });
   const before = returnOfVisit(db, now, earlier);
-  const work = workNow(db, now);
+  const written = writtenWork(db, visitId);
   const used = new Set(input.readings.flatMap(({ instrumentId }) => instrumentId ?? []));
   const instruments = [...used].flatMap((id) => {
     const instrument = instrumentById(db, id);
@@ -179,7 +180,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ...(saysAnythingOfIntake(intake) ? { intake } : {}),
     ...(comparisons.length > 0 ? { comparisons } : {}),
     ...(before === null ? {} : { before }),
-    ...(saysWork(work) ? { work } : {}),
+    ...(saysWork(written) ? { work: workNow(db, now, written) } : {}),
     ...(instruments.length > 0 ? { instruments } : {}),
     ...(fittedParts.length > 0 ? { fittedParts } : {}),
   };

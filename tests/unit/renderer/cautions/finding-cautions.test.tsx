@@ -15,8 +15,6 @@ function worked(outcome: Outcome, because = ''): VisitRecord {
   const work = workOf({
     input: { visit, layout: layout.layout, findings, links, proofs, scope, readings, units: 'metric' },
     standing,
-    steps: [],
-    money: { currency: '', taxPercent: null },
     handOver: null,
     choices: [],
     decisions: [],
