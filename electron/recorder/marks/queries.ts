@@ -1,21 +1,28 @@
 import { type Calibration, Mark } from '../../../shared-lib/model/mark.ts';
 import { build, type ReadableDb } from '../database/connection.ts';
 import { all, first, type Param } from '../database/query.ts';
+import { readOnce } from '../database/read-once.ts';
 import type { Tables } from '../database/tables.ts';
 
-export const rowToMark = (row: Tables['mark']): Mark =>
-  Mark.parse({
-    id: row.id,
-    shotId: row.shot_id,
-    findingId: row.finding_id,
-    shape: row.shape,
-    points: JSON.parse(row.points),
-    role: row.role,
-    origin: JSON.parse(row.origin),
-    calibrationId: row.calibration_id,
-    tagAt: row.tag_x === null || row.tag_y === null ? null : { x: row.tag_x, y: row.tag_y },
-    note: row.note,
-  });
+/** As many as a few large visits have. */
+const mostMarks = 4_000;
+
+export const rowToMark = readOnce(
+  mostMarks,
+  (row: Tables['mark']): Mark =>
+    Mark.parse({
+      id: row.id,
+      shotId: row.shot_id,
+      findingId: row.finding_id,
+      shape: row.shape,
+      points: JSON.parse(row.points),
+      role: row.role,
+      origin: JSON.parse(row.origin),
+      calibrationId: row.calibration_id,
+      tagAt: row.tag_x === null || row.tag_y === null ? null : { x: row.tag_x, y: row.tag_y },
+      note: row.note,
+    }),
+);
 
 export const rowToCalibration = (row: Tables['calibration']): Calibration => ({
   id: row.id,

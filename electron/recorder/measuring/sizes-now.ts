@@ -7,7 +7,29 @@ import { Memory } from '../memory.ts';
 
 /** A visit is read after every tap, and its marks seldom change. */
 const planes = new Memory<CalibratedPlane>(500);
-const sizes = new Memory<{ readonly size: MarkSize | null }>(4000);
+
+interface Sized {
+  readonly planeId: string | null;
+  readonly place: string | undefined;
+  readonly size: MarkSize | null;
+}
+
+/** A mark that has changed is another object. */
+const sizes = new WeakMap<Mark, Sized>();
+
+const sizeNow = (
+  mark: Mark,
+  photo: Shot,
+  plane: CalibratedPlane | null,
+  place: string | undefined,
+): MarkSize | null => {
+  const planeId = plane?.id ?? null;
+  const known = sizes.get(mark);
+  if (known && known.planeId === planeId && known.place === place) return known.size;
+  const size = markSize(mark, photo, plane, place);
+  sizes.set(mark, { planeId, place, size });
+  return size;
+};
 
 export const planesNow = (calibrations: readonly Calibration[]): CalibratedPlane[] =>
   // A calibration never changes, so its id says it all.
@@ -30,8 +52,6 @@ export const sizesNow = ({ marks, shots, calibrations, findings }: Measurable): 
     if (!photo) return [];
     const plane = mark.calibrationId === null ? null : (planeById.get(mark.calibrationId) ?? null);
     const place = mark.findingId === null ? undefined : placeOf.get(mark.findingId);
-    const key = JSON.stringify([mark.id, mark.shape, mark.points, mark.origin, plane?.id, place]);
-    const { size } = sizes.get(key, () => ({ size: markSize(mark, photo, plane, place) }));
-    return size ?? [];
+    return sizeNow(mark, photo, plane, place) ?? [];
   });
 };
