@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, openSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { AppError } from '../../shared-lib/contract/errors.ts';
@@ -40,10 +40,8 @@ export const holdFolder = (dataFolder: string, holder: Holder): (() => void) => 
     const { program = 'another program', pid = 0, sinceMs = 0 } = readHolder(dataFolder);
     throw new AppError('folder-held', { holder: program, pid, since: sinceMs }, { cause });
   }
-  const note = openSync(holderFile(dataFolder), 'w');
-  writeFileSync(note, JSON.stringify(holder));
-  fsyncSync(note);
-  closeSync(note);
+  // Not waited for until it is on the disk: a note is worth something only while its writer runs.
+  writeFileSync(holderFile(dataFolder), JSON.stringify(holder));
   return () => {
     if (lock.open) lock.close();
   };
