@@ -26,7 +26,7 @@ export default defineConfig({
     rolldownOptions: {
       input: Object.fromEntries(entries.map((name) => [name, `${folder}/${name}.ts`])),
       // Shared code stands beside `main`, where `own-files.ts` expects itself to be.
-      output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
+      output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js', comments: { jsdoc: false } },
     },
   },
 });
