@@ -5,9 +5,14 @@ import type { z } from 'zod';
 import type { Answer } from '../../shared-lib/contract/bridge.ts';
 import type { OfferedPath } from '../../shared-lib/contract/envelope.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
-import { shellOperations } from '../../shared-lib/contract/shell.ts';
+import type { shellOperations } from '../../shared-lib/contract/shell.ts';
 
 type ShellOperation = keyof typeof shellOperations;
+
+type Answering<N extends ShellOperation> = (
+  window: BrowserWindow,
+  input: z.output<(typeof shellOperations)[N]['input']>,
+) => Promise<unknown>;
 
 export interface Dialogs {
   /** True for an operation that the shell itself answers. */
@@ -90,24 +95,22 @@ export function createDialogs(offer: (offer: OfferedPath) => void): Dialogs {
     return null;
   };
 
+  const answered: { readonly [N in ShellOperation]: Answering<N> } = {
+    'shell.choosePhotos': choosePhotos,
+    'shell.choosePdf': (window, { suggestedName }) => choosePdf(window, suggestedName),
+    'shell.saveAnnotations': (window, { suggestedName }) => saveAnnotations(window, suggestedName),
+    'shell.chooseAnnotations': chooseAnnotations,
+    'shell.showFile': (_window, { path }) => showFile(path),
+  };
+
   return {
-    answers: (name): name is ShellOperation => Object.hasOwn(shellOperations, name),
+    answers: (name): name is ShellOperation => Object.hasOwn(answered, name),
     offerForReading,
-    answer(window, name, input) {
-      switch (name) {
-        case 'shell.choosePhotos':
-          return checked(shellOperations[name].input, input, () => choosePhotos(window));
-        case 'shell.choosePdf':
-          return checked(shellOperations[name].input, input, ({ suggestedName }) => choosePdf(window, suggestedName));
-        case 'shell.saveAnnotations':
-          return checked(shellOperations[name].input, input, ({ suggestedName }) =>
-            saveAnnotations(window, suggestedName),
-          );
-        case 'shell.chooseAnnotations':
-          return checked(shellOperations[name].input, input, () => chooseAnnotations(window));
-        case 'shell.showFile':
-          return checked(shellOperations[name].input, input, ({ path }) => showFile(path));
-      }
+    async answer(window, name, input) {
+      // The schemas come with the first dialog: their library has no part in a start.
+      const { shellOperations } = await import('../../shared-lib/contract/shell.ts');
+      const run = answered[name] as (window: BrowserWindow, input: unknown) => Promise<unknown>;
+      return checked(shellOperations[name].input, input, (parsed) => run(window, parsed));
     },
   };
 }

@@ -13,7 +13,7 @@ const bundle = (entry: string, format: 'es' | 'cjs', name: string) => ({
     minify: false,
     sourcemap: true,
     ssr: `${folder}/${entry}`,
-    rolldownOptions: { output: { format, entryFileNames: name } },
+    rolldownOptions: { output: { format, entryFileNames: name, chunkFileNames: '[name].js' } },
   },
 });
 
