@@ -1,7 +1,6 @@
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { extname, join, normalize, sep } from 'node:path';
-import { protocol } from 'electron';
-import { notFound } from './file-response.ts';
+import { type ProtocolRequest, type ProtocolResponse, protocol } from 'electron';
 import { appOrigin } from './schemes.ts';
 
 const mediaTypes: Readonly<Record<string, string>> = {
@@ -32,24 +31,38 @@ const contentSecurityPolicy = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-/** Serves the built window from `app://witness/`. */
+/**
+ * Serves the built window from `app://witness/`.
+ *
+ * By the older of Electron's two calls, deprecated as it is: `protocol.handle` speaks in fetch's Request and Response, and
+ * Node's fetch would be loaded while the first screen waits for its page.
+ */
 export function setupAppProtocol(folder: string): void {
-  protocol.handle('app', async (request) => {
-    const path = request.method === 'GET' ? fileFor(folder, request.url) : null;
-    const mediaType = path === null ? undefined : mediaTypes[extname(path)];
-    if (path === null || mediaType === undefined) return notFound();
-    // Whole at once: they are small, and the first screen waits for each of them.
-    const bytes = await readFile(path).catch(() => null);
-    if (bytes === null) return notFound();
-    return new Response(bytes, {
-      headers: {
-        'content-type': mediaType,
-        'content-length': String(bytes.byteLength),
-        'content-security-policy': contentSecurityPolicy,
-        'x-content-type-options': 'nosniff',
-      },
-    });
-  });
+  protocol.registerBufferProtocol('app', (request, answer) => answer(answerTo(request, folder)));
+}
+
+function answerTo({ method, url }: ProtocolRequest, folder: string): ProtocolResponse {
+  const path = method === 'GET' ? fileFor(folder, url) : null;
+  const mediaType = path === null ? undefined : mediaTypes[extname(path)];
+  const bytes = path === null || mediaType === undefined ? null : bytesOf(path);
+  if (bytes === null || mediaType === undefined) return { statusCode: 404, data: Buffer.alloc(0) };
+  return {
+    data: bytes,
+    headers: {
+      'content-type': mediaType,
+      'content-security-policy': contentSecurityPolicy,
+      'x-content-type-options': 'nosniff',
+    },
+  };
+}
+
+/** Whole, and waited for: the files are small, and the first screen needs each of them at once. */
+function bytesOf(path: string): Buffer | null {
+  try {
+    return readFileSync(path);
+  } catch {
+    return null;
+  }
 }
 
 /** @returns null for an address that is not one of ours, or that leads out of the folder */
