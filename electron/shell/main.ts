@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { app, BrowserWindow } from 'electron';
+import { app, BrowserWindow, Menu } from 'electron';
 import { setupAppProtocol } from './app-protocol.ts';
 import { AskedAhead } from './asked-ahead.ts';
 import { setupCalls, tellWindows } from './calls.ts';
@@ -13,9 +13,10 @@ import { registerSchemes } from './schemes.ts';
 import { setupSecurity, setupSessionSecurity } from './security.ts';
 import { openWindow } from './window.ts';
 
-// Schemes and the lock must be settled before the app is ready.
+// Settled before the app is ready: schemes, the lock, and that Electron makes no menu of its own, only to be replaced.
 registerSchemes();
 setupSecurity();
+Menu.setApplicationMenu(null);
 const { dataFolder, codeFolder } = setupFolders(process.argv.slice(1));
 
 if (app.requestSingleInstanceLock()) {
