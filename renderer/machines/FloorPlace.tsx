@@ -115,6 +115,9 @@ function openMachine(machine: FloorMachine | undefined): void {
   if (machine !== undefined) go({ name: 'machine', machineId: machine.machine.id });
 }
 
+/** Rows of a pane that are drawn at once; the others follow while these are looked at. Ample for a large screen. */
+const rowsAtFirst = 12;
+
 interface FloorPanesProps {
   readonly machines: readonly FloorMachine[];
   readonly find: string;
@@ -123,6 +126,7 @@ interface FloorPanesProps {
 }
 
 function FloorPanes({ machines, find, onMore }: FloorPanesProps) {
+  const rows = useDeferredValue(Number.POSITIVE_INFINITY, rowsAtFirst);
   const here = machines.filter(({ visitOpen, visitId }) => visitOpen || visitId === null);
   const out = machines.filter(({ visitOpen, visitId }) => !visitOpen && visitId !== null);
   return (
@@ -130,7 +134,7 @@ function FloorPanes({ machines, find, onMore }: FloorPanesProps) {
       <section className={styles.standing} aria-label="Standing here">
         <h2>Standing here</h2>
         {here.length > 0 ? (
-          <StandingHere machines={here} />
+          <StandingHere machines={here.slice(0, rows)} />
         ) : (
           <p className={classNames(styles.none, 'soft')}>
             {find === '' ? 'Nothing stands here now.' : notFoundWords(find, out.length)}
@@ -138,7 +142,7 @@ function FloorPanes({ machines, find, onMore }: FloorPanesProps) {
         )}
         {onMore !== undefined && <Button onPress={onMore}>Show more machines</Button>}
       </section>
-      {out.length > 0 && <GoneOut machines={out} />}
+      {out.length > 0 && <GoneOut machines={out.slice(0, rows)} />}
     </div>
   );
 }
