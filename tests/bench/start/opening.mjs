@@ -1,7 +1,8 @@
 /**
  * From the start of the process: an Electron app of one empty window to did-finish-load, and ours, on a folder of 1,000
  * machines, until the first rows of the floor are drawn and a key stands in the search. In turns, so that a busy machine
- * treats both alike; the first round fills caches on both sides and does not count.
+ * treats both alike; the first round fills caches on both sides and does not count. Each run is asked to end as soon as it
+ * is there, which is late enough for the compiled code of the first screen to be kept.
  *
  * `npm run bench -- start`
  */
