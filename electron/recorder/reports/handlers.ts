@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
 import type { Handlers } from '../context.ts';
 import { issuedOf, rowToIssued } from './queries.ts';
@@ -9,26 +8,24 @@ import { writeWholeFile } from './write-file.ts';
 export const reportHandlers: Handlers = {
   'report.preview': {
     read: async (context, { visitId, paper }) => {
+      const typesetter = typesetterOf(context);
       const source = reportSource(context, visitId);
       const { record, shop } = source;
-      const report = await typesetterOf(context).build(source);
+      const report = await typesetter.build(source);
       const photoFiles = await photoFilesFor(context, report);
-      const pages = await typesetterOf(context).preview(report, { paper: paper ?? shop.paper, photoFiles });
+      const pages = await typesetter.preview(report, { paper: paper ?? shop.paper, photoFiles });
       return { pages, missing: reportGaps(record, shop) };
     },
   },
   'report.print': {
     read: async (context, { visitId, token, paper }) => {
+      const typesetter = typesetterOf(context);
       const source = reportSource(context, visitId);
       const path = context.tokens.spend(token, 'write');
-      const report = await typesetterOf(context).build(source);
+      const report = await typesetter.build(source);
       const photoFiles = await photoFilesFor(context, report);
-      const { pdf, pages } = await typesetterOf(context).typeset(report, {
-        paper: paper ?? source.shop.paper,
-        photoFiles,
-      });
-      await writeWholeFile(path, pdf);
-      return { path, pages, digest: createHash('sha256').update(pdf).digest('hex') };
+      const { pdf, pages } = await typesetter.typeset(report, { paper: paper ?? source.shop.paper, photoFiles });
+      return { path, pages, digest: await writeWholeFile(path, pdf) };
     },
   },
   'report.issued': { read: ({ db }, { visitId }) => issuedOf(db, visitId).map(rowToIssued) },

@@ -22,7 +22,7 @@ interface IssueInput {
   readonly undecidedBecause: string | undefined;
 }
 
-const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /** Where the sealed PDFs of a data folder lie, so that what was handed over can be handed over again. */
 export const issuedFile = (
@@ -79,7 +79,7 @@ export const issueReport = async (
     atMs: issuedAtMs,
   });
   await mkdir(join(dataFolder, 'issued'), { recursive: true });
-  await writeWholeFile(issuedFile(dataFolder, issue), sealed);
+  const pdfDigest = await writeWholeFile(issuedFile(dataFolder, issue), sealed);
   await writeWholeFile(path, sealed);
   const row = {
     id: context.newId(),
@@ -89,7 +89,7 @@ export const issueReport = async (
     issued_at_ms: issuedAtMs,
     record: report.record.json,
     record_digest: sha256(report.record.json),
-    pdf_digest: sha256(sealed),
+    pdf_digest: pdfDigest,
   };
   context.mutate((writer) => {
     writer.about({ visitId, machineId: draft.record.machine.id });

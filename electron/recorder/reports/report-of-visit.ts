@@ -45,16 +45,16 @@ export const photoFilesFor = async (
   report: Report,
 ): Promise<Map<string, string>> => {
   const photos = photosOf(context);
-  const files = new Map<string, string>();
-  for (const digest of digestsIn(report)) {
+  const fileOf = async (digest: string): Promise<[digest: string, path: string][]> => {
     const original = originalByDigest(context.db, digest);
-    if (!original) continue;
+    if (!original) return [];
     try {
-      files.set(digest, await photos.shown(original, 'screen'));
+      return [[digest, await photos.shown(original, 'screen')]];
     } catch (cause) {
       // A report never fails because of a photo; its frame says that it is not there, the log says why.
       process.stderr.write(`photo ${digest} left out of the report: ${String(cause)}\n`);
+      return [];
     }
-  }
-  return files;
+  };
+  return new Map((await Promise.all([...digestsIn(report)].map(fileOf))).flat());
 };

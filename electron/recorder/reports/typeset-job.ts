@@ -29,6 +29,6 @@ export type ReportJob = { readonly id: number } & (BuildJob | TypesetJob | CardJ
 
 export type TypesetAnswer =
   | { readonly id: number; readonly report: Report }
-  | { readonly id: number; readonly pdf: Uint8Array; readonly pages: number }
+  | { readonly id: number; readonly pdf: Uint8Array<ArrayBuffer>; readonly pages: number }
   | { readonly id: number; readonly svgs: readonly string[] }
   | { readonly id: number; readonly failed: string };

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { flushCompileCache } from 'node:module';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
 import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
@@ -57,38 +58,47 @@ function compile(mainFilePath: string): NodeTypstDocument {
 }
 
 function document(job: TypesetJob): NodeTypstDocument {
-  const { record, ...report } = job.report;
+  const { record, title, author, subject, date, language, sections, ...edge } = job.report;
+  const { name, description } = record;
   shadow('record.json', record.json);
-  shadow('report.json', JSON.stringify({ ...report, record: { name: record.name, description: record.description } }));
+  shadow('about.json', JSON.stringify({ title, author, subject, date }));
+  shadow('page-edge.json', JSON.stringify(edge));
+  shadow('report.json', JSON.stringify({ language, sections, record: { name, description } }));
   shadow('printing.json', JSON.stringify({ paper: job.paper, fonts: fontFamilies, photos: mapPhotos(job) }));
   return compile(main);
 }
 
 /** The same sheet on every day: its PDF carries no date. */
-function cardPdf({ sheet, paper }: CardJob): Uint8Array {
+function cardPdf({ sheet, paper }: CardJob): Uint8Array<ArrayBuffer> {
   shadow('card.json', JSON.stringify({ ...sheet, paper, fonts: fontFamilies }));
   return new Uint8Array(compiler.pdf(compile(cardMain), { pdfStandard: '1.7' }));
 }
 
 const sha256 = (text: string): string => createHash('sha256').update(text, 'utf8').digest('hex');
 
-function answer(job: ReportJob): TypesetAnswer {
+function answerTo(job: ReportJob): TypesetAnswer {
+  const { id } = job;
   try {
-    if (job.make === 'report') return { id: job.id, report: buildReport(job.source, sha256) };
-    if (job.make === 'card') return { id: job.id, pdf: cardPdf(job), pages: 1 };
+    if (job.make === 'report') return { id, report: buildReport(job.source, sha256) };
+    if (job.make === 'card') return { id, pdf: cardPdf(job), pages: 1 };
     const made = document(job);
-    if (job.make === 'preview') return { id: job.id, svgs: splitSvg(withPhotoAddresses(compiler.plainSvg(made))) };
+    if (job.make === 'preview') return { id, svgs: splitSvg(withPhotoAddresses(compiler.plainSvg(made))) };
     // An archive PDF needs a date on its attachment; the report's own day makes the bytes repeatable.
     const { year, month, day } = job.report.date;
     const creationTimestamp = Date.UTC(year, month - 1, day) / 1000;
     const pdf = compiler.pdf(made, { pdfStandard: 'a-3a', creationTimestamp });
-    return { id: job.id, pdf: new Uint8Array(pdf), pages: made.numOfPages };
+    return { id, pdf: new Uint8Array(pdf), pages: made.numOfPages };
   } catch (error) {
-    return { id: job.id, failed: error instanceof Error ? error.message : String(error) };
-  } finally {
-    compiler.resetShadow();
-    compiler.evictCache(keptRuns);
+    return { id, failed: error instanceof Error ? error.message : String(error) };
   }
 }
 
-parentPort?.on('message', (job: ReportJob) => parentPort?.postMessage(answer(job)));
+parentPort?.on('message', (job: ReportJob) => {
+  const answer = answerTo(job);
+  // A PDF is handed over, not copied.
+  parentPort?.postMessage(answer, 'pdf' in answer ? [answer.pdf.buffer] : []);
+  compiler.resetShadow();
+  compiler.evictCache(keptRuns);
+});
+// The next thread finds its code compiled, however this one ends. It is asked for by NODE_COMPILE_CACHE, else does nothing.
+setTimeout(flushCompileCache, 2_000).unref();

@@ -29,13 +29,17 @@ const patienceMs = 180_000;
 const failed = (message: string): AppError => new AppError('report-typesetting-failed', { message });
 
 /**
- * The typesetter in a thread of its own, so that a long report never holds up a save. Started at the first report, kept
- * warm, and started anew when it dies.
+ * The typesetter in a thread of its own, so that a long report never holds up a save. Its thread loads from the moment it
+ * is made, stays warm, and is started anew when it dies.
  */
 export class Typesetter {
   #worker: Worker | null = null;
   #nextId = 1;
   readonly #waiting = new Map<number, Waiting>();
+
+  constructor() {
+    this.#start().unref();
+  }
 
   /**
    * The report of a record.

@@ -118,6 +118,27 @@ test('the same report gives the same bytes', async () => {
   expect(Buffer.from(again.pdf).equals(Buffer.from(pdf))).toBe(true);
 });
 
+test('what was typeset before leaves no trace in what follows', async () => {
+  const changed = withPhotos(
+    changedFindings(source, ({ number }) => (number === 3 ? { words: 'cracked through' } : {})),
+    [{ finding: 2, ...(await pictures.make(1500, 1000, 13)), seenFrom: 'the pit' }],
+  );
+  const later = reportOf({
+    ...changed,
+    nowMs: changed.nowMs + 86_400_000,
+    issue: { number: 7, revision: 2, changes: ['more'] },
+  });
+  const options = { paper: 'a4', photoFiles: pictures.files } as const;
+  const fresh = new Typesetter();
+  const alone = await fresh.typeset(later, options);
+  await fresh.close();
+  // After a print and a preview of the draft, of which most is as it was.
+  await typesetter.preview(report, options);
+  const after = await typesetter.typeset(later, options);
+  expect(Buffer.from(after.pdf).equals(Buffer.from(alone.pdf))).toBe(true);
+  expect(words(textOfPages(after.pdf)[1])).toContain(later.footMiddle);
+});
+
 test('on US Letter the pages are US Letter', async () => {
   const letter = await typesetter.typeset(report, { paper: 'us-letter', photoFiles: pictures.files });
   expect(infoOf(letter.pdf)['Page size']).toMatch(/612 x 792 pts \(letter\)/);
