@@ -48,7 +48,6 @@ export function leftAfter(
     forRanking(dispositions),
   );
   return {
-    ...more,
     left: left.map(({ finding, tier, level }) => ({
       findingId: finding.id,
       number: finding.number,
@@ -57,6 +56,7 @@ export function leftAfter(
       title: titleOf.get(finding.id) ?? '',
       level,
     })),
+    ...more,
   };
 }
 

@@ -6,7 +6,7 @@ import type { Tables } from '../database/tables.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import { findingById } from '../findings/queries.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
-import { choicesOfVisit, standingOfVisit } from '../visits/visit-record.ts';
+import { standingOfVisit } from '../visits/stood-visit.ts';
 import {
   choiceRow,
   choiceRows,
@@ -20,6 +20,7 @@ import {
   rowToStep,
   visitStepRows,
 } from './queries.ts';
+import { choicesOfVisit } from './visit-choices.ts';
 
 const aboutVisit = (context: Context, writer: RecordWriter, visitId: string): Layout => {
   const { visit, layout } = visitLayout(context, visitId);

@@ -1,29 +1,15 @@
 import type { ToldVisit } from '../../../shared-lib/choices/carried-over.ts';
 import { choicesOf } from '../../../shared-lib/choices/choices-of.ts';
 import type { VisitChoices } from '../../../shared-lib/contract/choices.ts';
-import type { Standing } from '../../../shared-lib/contract/standing.ts';
-import type { StandingInput } from '../../../shared-lib/ranking/standing.ts';
 import type { ReadableDb } from '../database/connection.ts';
-import type { Tables } from '../database/tables.ts';
 import { rowToSuspicion, suspicionRows } from '../suspicions/queries.ts';
+import { type VisitAndEarlier, visitAndEarlier } from '../visits/stood-visit.ts';
 import { choiceRows, decisionRows, moneyOf, rowToChoice, rowToDecision, rowToStep, visitStepRows } from './queries.ts';
 
-/** What the caller has loaded already. */
-export interface LoadedVisit {
-  readonly row: Tables['visit'];
-  readonly input: StandingInput;
-  readonly standing: Standing;
-  /** The machine's visits before this one, oldest first, with what their standing needs. */
-  readonly earlier: readonly {
-    readonly row: Tables['visit'];
-    readonly input: StandingInput;
-    readonly standing: Standing;
-  }[];
-}
-
 /** A visit's suspicions, choices and decisions with what follows from them. */
-export const visitChoices = (db: ReadableDb, { row, input, standing, earlier }: LoadedVisit): VisitChoices =>
-  choicesOf({
+export const visitChoices = (db: ReadableDb, { now, earlier }: VisitAndEarlier): VisitChoices => {
+  const { row, input, standing } = now;
+  return choicesOf({
     input,
     standing,
     date: row.date,
@@ -44,3 +30,8 @@ export const visitChoices = (db: ReadableDb, { row, input, standing, earlier }: 
       }),
     ),
   });
+};
+
+/** What was suspected, what can be chosen, and what was decided. @throws AppError 'not-found' */
+export const choicesOfVisit = (db: ReadableDb, visitId: string): VisitChoices =>
+  visitChoices(db, visitAndEarlier(db, visitId));

@@ -4,7 +4,6 @@ import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Context, Handlers } from '../context.ts';
 import { measurerOf } from '../measuring/measurer-of.ts';
 import { photosOf } from '../photos/photo-service.ts';
-import { standingOfVisit } from '../visits/visit-record.ts';
 import { earlierPicture } from './earlier-picture.ts';
 import { earlierShots, shotOrThrow, twoShots } from './earlier-shots.ts';
 import { comparisonBetween, rowToComparison } from './queries.ts';
@@ -18,7 +17,7 @@ const originalsOf = (context: Context, pair: { shotId: string; earlierShotId: st
 
 export const comparisonHandlers: Handlers = {
   'comparison.earlier': { read: ({ db }, { shotId }) => earlierShots(db, shotId) },
-  'comparison.see': { read: ({ db }, pair) => thenAndNow(db, pair, standingOfVisit) },
+  'comparison.see': { read: ({ db }, pair) => thenAndNow(db, pair) },
   'comparison.suggest': {
     read: async (context, pair) => {
       const { suggestion } = await measurerOf(context).run({ kind: 'register', ...originalsOf(context, pair) });

@@ -3,47 +3,44 @@ import { type FindingGrowth, growthOfFinding } from '../../../shared-lib/compari
 import { registerByHand } from '../../../shared-lib/comparison/register.ts';
 import type { EarlierShot, KeptComparison, OldMark, ThenAndNow } from '../../../shared-lib/contract/comparisons.ts';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
-import type { Standing } from '../../../shared-lib/contract/standing.ts';
 import type { Finding } from '../../../shared-lib/model/finding.ts';
 import type { Mark } from '../../../shared-lib/model/mark.ts';
 import type { ReadableDb } from '../database/connection.ts';
-import { findingsOf, proofsOf } from '../findings/queries.ts';
 import { metersOf } from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
-import { marksOf } from '../marks/queries.ts';
-import { isSamePart } from '../readings/series.ts';
-import { rowToVisit, visitsOf } from '../visits/queries.ts';
-import { trackOf, twoShots } from './earlier-shots.ts';
+import { marksOn } from '../marks/queries.ts';
+import { samePartOf } from '../readings/series.ts';
+import { rowToVisit } from '../visits/queries.ts';
+import { type StoodVisit, type VisitAndEarlier, visitAndEarlier } from '../visits/stood-visit.ts';
+import { shotOrThrow, trackOf, twoShots } from './earlier-shots.ts';
 import { comparisonBetween, comparisonsOf } from './queries.ts';
-import { sizesIn } from './sizes-in.ts';
-
-/** What only the visit's record knows. */
-export type StandingOf = (db: ReadableDb, visitId: string) => Standing;
+import { sizesOn } from './sizes-on.ts';
 
 interface Pair {
   readonly shotId: string;
   readonly earlierShotId: string;
 }
 
-const findingMarks = (db: ReadableDb, visitId: string, shotId: string): Mark[] =>
-  marksOf(db, visitId).filter((mark) => mark.shotId === shotId && mark.role === 'finding');
+const findingMarks = (db: ReadableDb, shotId: string): Mark[] =>
+  marksOn(db, shotId).filter(({ role }) => role === 'finding');
+
+const shownFindings = ({ input }: StoodVisit): readonly Finding[] => input.findings.filter(({ binned }) => !binned);
 
 /** What two photos tell of each other: the marks of then, and what became of the findings that go on. */
-const compared = (db: ReadableDb, pair: Pair, standingOf: StandingOf) => {
+const compared = (db: ReadableDb, pair: Pair, visits: VisitAndEarlier) => {
   const { shot, visit, earlier, earlierVisit } = twoShots(db, pair);
-  const visits = visitsOf(db, visit.machine_id).map(({ id }) => id);
-  const all = [...findingsOf(db, visits).values()].flat().filter(({ binned }) => !binned);
-  const byId = new Map(all.map((finding) => [finding.id, finding]));
-  const going = all
-    .filter((finding) => finding.visitId === visit.id)
-    .flatMap((today) => {
-      const track = trackOf(today, byId);
-      const before = all.find(({ id, visitId }) => track.has(id) && visitId === earlierVisit.id);
-      return before ? [{ today, before }] : [];
-    });
-  const marksThen = findingMarks(db, earlierVisit.id, earlier.shot.id);
-  const marksNow = findingMarks(db, visit.id, shot.id);
-  const lines = new Map(standingOf(db, earlierVisit.id).lines.map((line) => [line.findingId, line]));
+  const visitThen = visits.earlier.find(({ row }) => row.id === earlierVisit.id);
+  if (!visitThen) throw new Error(`visit ${earlierVisit.id} was not loaded`);
+  const [findingsThen, findingsNow] = [shownFindings(visitThen), shownFindings(visits.now)];
+  const byId = new Map([...visits.earlier.flatMap(shownFindings), ...findingsNow].map((each) => [each.id, each]));
+  const going = findingsNow.flatMap((today) => {
+    const track = trackOf(today, byId);
+    const before = findingsThen.find(({ id }) => track.has(id));
+    return before ? [{ today, before }] : [];
+  });
+  const marksThen = findingMarks(db, earlier.shot.id);
+  const marksNow = findingMarks(db, shot.id);
+  const lines = new Map(visitThen.standing.lines.map((line) => [line.findingId, line]));
   const oldMarks = marksThen.flatMap((mark): OldMark[] => {
     const finding = byId.get(mark.findingId ?? '');
     if (!finding) return [];
@@ -70,24 +67,27 @@ const compared = (db: ReadableDb, pair: Pair, standingOf: StandingOf) => {
     hours,
   });
   const shownThen = new Set(
-    proofsOf(db, [earlierVisit.id]).flatMap((proof) => (proof.shot_id === earlier.shot.id ? proof.finding_id : [])),
+    visitThen.input.proofs.flatMap((proof) => (proof.shotId === earlier.shot.id ? proof.findingId : [])),
   );
-  const [sizesThen, sizesNow] = [sizesIn(db, earlierVisit.id), sizesIn(db, visit.id)];
+  const sizesThen = sizesOn(db, earlier.shot, marksThen, findingsThen);
+  const sizesNow = sizesOn(db, shot, marksNow, findingsNow);
   const hoursNow = trueHours(rowToVisit(visit).meter, metersOf(db, visit.machine_id));
+  const isSamePart = samePartOf(db, visit.machine_id);
   const growth = going.flatMap(({ today, before }): FindingGrowth[] => {
     const then = side(before, marksThen, sizesThen, earlier.trueHours);
     const now = side(today, marksNow, sizesNow, hoursNow);
     if (then.marks.length === 0 && !shownThen.has(before.id)) return [];
     const place = today.locations[0];
-    const isOtherPart = place !== undefined && !isSamePart(db, visit.machine_id, place, earlierVisit.id, visit.id);
+    const isOtherPart = place !== undefined && !isSamePart(place, earlierVisit.id, visit.id);
     return [{ findingId: today.id, earlierFindingId: before.id, ...growthOfFinding(then, now, { isOtherPart }) }];
   });
   return { earlier, oldMarks, growth };
 };
 
 /** @throws AppError 'not-found', 'comparison-not-earlier' */
-export const thenAndNow = (db: ReadableDb, pair: Pair, standingOf: StandingOf): ThenAndNow => {
-  const { earlier, oldMarks, growth } = compared(db, pair, standingOf);
+export const thenAndNow = (db: ReadableDb, pair: Pair): ThenAndNow => {
+  const visits = visitAndEarlier(db, shotOrThrow(db, pair.shotId).visitId);
+  const { earlier, oldMarks, growth } = compared(db, pair, visits);
   const comparison = comparisonBetween(db, pair.shotId, pair.earlierShotId);
   const because: EarlierShot['because'] = oldMarks.some(({ todayFindingId }) => todayFindingId !== null)
     ? 'same-finding'
@@ -96,11 +96,11 @@ export const thenAndNow = (db: ReadableDb, pair: Pair, standingOf: StandingOf): 
 };
 
 /** What a visit's report tells of then and now. */
-export const keptComparisons = (db: ReadableDb, visitId: string, standingOf: StandingOf): KeptComparison[] =>
-  comparisonsOf(db, visitId).flatMap((comparison) => {
+export const keptComparisons = (db: ReadableDb, visits: VisitAndEarlier): KeptComparison[] =>
+  comparisonsOf(db, visits.now.row.id).flatMap((comparison) => {
     try {
       const { model, rmsPx } = registerByHand(comparison.pairs);
-      const { earlier, oldMarks, growth } = compared(db, comparison, standingOf);
+      const { earlier, oldMarks, growth } = compared(db, comparison, visits);
       return [{ ...comparison, model, rmsPx, earlier, oldMarks, growth }];
     } catch (error) {
       // A visit's day was changed since, so that the other photo is no earlier one any more: nothing to tell.

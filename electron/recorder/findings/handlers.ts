@@ -5,7 +5,7 @@ import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { issuedSince } from '../reports/queries.ts';
 import { shopRow } from '../shop/queries.ts';
-import { standingOfVisit } from '../visits/visit-record.ts';
+import { standingOfVisit } from '../visits/stood-visit.ts';
 import { carryFinding } from './carry.ts';
 import { refuseImpossibleCause, refuseImpossibleLinks, refuseThereBeforeAbsent } from './cause-timing.ts';
 import { emptyFinding, findingColumns } from './fields.ts';

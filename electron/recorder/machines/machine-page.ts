@@ -7,7 +7,7 @@ import type { Tables } from '../database/tables.ts';
 import { lastTouchOfMachines } from '../journal/queries.ts';
 import { find } from '../search/find.ts';
 import { newestVisits, rowToVisit, shotCounts, visitsOf } from '../visits/queries.ts';
-import { standingInputs } from '../visits/visit-record.ts';
+import { standingInputs } from '../visits/stood-visit.ts';
 import {
   allMachines,
   allMeters,

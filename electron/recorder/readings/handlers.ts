@@ -22,7 +22,7 @@ import {
   rowToInstrument,
   rowToReading,
 } from './queries.ts';
-import { isSamePart, seriesUpTo } from './series.ts';
+import { samePartOf, seriesUpTo } from './series.ts';
 
 type Filled = Omit<CheckedInputOf<'reading.change'>, 'id' | 'at'>;
 
@@ -184,7 +184,7 @@ export const readingHandlers: Handlers = {
       const row = earlierReading(context.db, visit, sheetOf(name)?.id ?? name, place);
       if (!row) return null;
       const { date, ...reading } = row;
-      const isOfAnotherPart = !isSamePart(context.db, visit.machine_id, place, reading.visit_id, visitId);
+      const isOfAnotherPart = !samePartOf(context.db, visit.machine_id)(place, reading.visit_id, visitId);
       return { reading: rowToReading(reading), date, isOfAnotherPart };
     },
   },

@@ -19,8 +19,12 @@ const staysOf = (db: ReadableDb, machineId: string) => {
 };
 
 /** Whether what was read at a place in two visits was read of one part; where that cannot be told, it was not. */
-export const isSamePart = (db: ReadableDb, machineId: string, place: string, before: string, after: string): boolean =>
-  samePartBetween(place, before, after, staysOf(db, machineId), fittedPartsOf(db, machineId)) === 'the same';
+export const samePartOf = (db: ReadableDb, machineId: string) => {
+  const stays = staysOf(db, machineId);
+  const fittedParts = fittedPartsOf(db, machineId);
+  return (place: string, before: string, after: string): boolean =>
+    samePartBetween(place, before, after, stays, fittedParts) === 'the same';
+};
 
 export const seriesUpTo = (db: ReadableDb, visitId: string): GatheredSeries => {
   const here = visitById(db, visitId);

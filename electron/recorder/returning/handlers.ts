@@ -11,8 +11,8 @@ import { findingById, locationRows } from '../findings/queries.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { issuedSince } from '../reports/queries.ts';
 import { visitsOf } from '../visits/queries.ts';
-import { returnToVisit } from '../visits/visit-record.ts';
 import { answerRow, rowToAnswer, tracking } from './queries.ts';
+import { returnToVisit } from './return-of-visit.ts';
 
 type AnswerInput = CheckedInputOf<'return.answer'>;
 

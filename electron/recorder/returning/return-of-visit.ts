@@ -1,28 +1,19 @@
 import type { ReturnView } from '../../../shared-lib/contract/returning.ts';
-import type { Standing } from '../../../shared-lib/contract/standing.ts';
-import type { StandingInput } from '../../../shared-lib/ranking/standing.ts';
 import { returnView } from '../../../shared-lib/returning/return-view.ts';
 import type { VisitThen } from '../../../shared-lib/returning/visit-then.ts';
 import { choiceRows, decisionRows, rowToChoice, rowToDecision } from '../choices/queries.ts';
 import type { ReadableDb } from '../database/connection.ts';
-import type { Tables } from '../database/tables.ts';
 import { fittedPartsOf, metersOf } from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
 import { marksOf } from '../marks/queries.ts';
 import { shotsOf } from '../photos/queries.ts';
 import { rowToVisit } from '../visits/queries.ts';
+import { type StoodVisit, type VisitAndEarlier, visitAndEarlier } from '../visits/stood-visit.ts';
 import { workItemsOf } from '../work/queries.ts';
 import { answersOf } from './queries.ts';
 
-/** A visit as its caller has loaded it. */
-export interface StoodVisit {
-  readonly row: Tables['visit'];
-  readonly input: StandingInput;
-  readonly standing: Standing;
-}
-
 /** What earlier visits left for this one; null where there was none. */
-export const returnOfVisit = (db: ReadableDb, now: StoodVisit, earlier: readonly StoodVisit[]): ReturnView | null => {
+export const returnOfVisit = (db: ReadableDb, { now, earlier }: VisitAndEarlier): ReturnView | null => {
   if (earlier.length === 0) return null;
   const meters = metersOf(db, now.row.machine_id);
   const asThen = ({ row, input, standing }: StoodVisit): VisitThen => {
@@ -44,3 +35,7 @@ export const returnOfVisit = (db: ReadableDb, now: StoodVisit, earlier: readonly
   };
   return returnView(asThen(now), earlier.map(asThen), fittedPartsOf(db, now.row.machine_id));
 };
+
+/** What earlier visits left, and what has become of it. @throws AppError 'not-found' */
+export const returnToVisit = (db: ReadableDb, visitId: string): ReturnView | null =>
+  returnOfVisit(db, visitAndEarlier(db, visitId));

@@ -7,7 +7,7 @@ import type { Tables } from '../database/tables.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import { findingById } from '../findings/queries.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
-import { standingOfVisit } from '../visits/visit-record.ts';
+import { standingOfVisit } from '../visits/stood-visit.ts';
 import { evidenceRows, rowToSuspicion, turnRows } from './queries.ts';
 
 const aboutVisit = (context: Context, writer: RecordWriter, visitId: string) => {

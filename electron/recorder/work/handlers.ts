@@ -11,8 +11,9 @@ import type { RecordWriter } from '../journal/record-writer.ts';
 import { metersOf } from '../machines/queries.ts';
 import { trueHours } from '../machines/true-hours.ts';
 import { rowToVisit } from '../visits/queries.ts';
-import { standingOfVisit, workOfVisit } from '../visits/visit-record.ts';
+import { standingOfVisit } from '../visits/stood-visit.ts';
 import { handOverOf, partRows, proofRows, removedParts, rowToWork, standingParts, workRows } from './queries.ts';
+import { workOfVisit } from './visit-work.ts';
 
 const itemAbout = (context: Context, writer: RecordWriter, id: string) => {
   const item = writer.row('work_item', id) as unknown as Tables['work_item'];
