@@ -9,7 +9,7 @@ import { resultKindOf } from '../readings/result-kind.ts';
 import { showResult } from '../report/reading-words.ts';
 import { compareValues, type ValueThen } from './compare-values.ts';
 import { partChanged } from './part-changed.ts';
-import type { VisitThen } from './visit-then.ts';
+import type { VisitNow, VisitThen } from './visit-then.ts';
 
 /** Outside it two readings of one sheet are not alike. Source: the handbook's chapter 8, common practice, no source. */
 const temperatureBandDegC = 10;
@@ -66,7 +66,7 @@ const lastLike = (reading: Reading, earlier: readonly VisitThen[]) =>
 
 /** Each reading of this visit beside the last one of the same sheet at the same place. */
 export function compareReadings(
-  now: VisitThen,
+  now: VisitNow,
   earlier: readonly VisitThen[],
   fittedParts: readonly FittedPart[],
 ): ComparedReading[] {

@@ -3,7 +3,7 @@ import type { Finding } from '../model/finding.ts';
 import { formatPath } from '../parts/format-location.ts';
 import { parseLocation } from '../parts/parse-location.ts';
 import { causeGraph, reachable } from '../ranking/cause-graph.ts';
-import { mendedIn, type VisitThen } from './visit-then.ts';
+import { mendedIn, type VisitNow, type VisitThen } from './visit-then.ts';
 
 /** Within either of them the same failure of the same part asks for its root. Source: handbook, chapter 8, common practice. */
 const repeatWithinHours = 500;
@@ -21,7 +21,7 @@ function withinMonths(from: string, to: string): boolean {
 }
 
 /** The same part, failed in the same way again after it was mended here, with the causes that were left then. */
-export function repeatFailures(now: VisitThen, earlier: readonly VisitThen[]): RepeatFailure[] {
+export function repeatFailures(now: VisitNow, earlier: readonly VisitThen[]): RepeatFailure[] {
   const failures = earlier.flatMap((visit) => {
     const mended = mendedIn(visit);
     return visit.input.findings.filter(({ id }) => mended.has(id)).map((finding) => ({ visit, finding, mended }));

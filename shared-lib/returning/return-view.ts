@@ -7,7 +7,7 @@ import { compareSizes } from './compare-sizes.ts';
 import { openTracks, type Track } from './old-findings.ts';
 import { partChanged } from './part-changed.ts';
 import { repeatFailures } from './repeat-failures.ts';
-import type { VisitThen } from './visit-then.ts';
+import type { VisitNow, VisitThen } from './visit-then.ts';
 
 /** Hours after which each urgency has come; the others have no clock. */
 const comesAfterHours: Readonly<Partial<Record<Urgency, number>>> = { 0: 0, 1: 10, 2: 50, 3: 250 };
@@ -17,7 +17,7 @@ const between = (from: number | null, to: number | null): number | null =>
 
 /** All that earlier visits left and what has become of it; null where the machine was never here before. */
 export function returnView(
-  now: VisitThen,
+  now: VisitNow,
   earlier: readonly VisitThen[],
   fittedParts: readonly FittedPart[],
 ): ReturnView | null {
@@ -39,7 +39,7 @@ export function returnView(
 
 function oldFinding(
   { tellings, mended }: Track,
-  now: VisitThen,
+  now: VisitNow,
   changedAt: (place: string, then: string) => string | null,
 ): OldFinding | null {
   const [first, last] = [tellings[0], tellings.at(-1)];
@@ -90,7 +90,7 @@ function oldFinding(
   };
 }
 
-const titleIn = ({ standing }: VisitThen, id: string): string =>
+const titleIn = ({ standing }: VisitNow, id: string): string =>
   [...standing.lines, ...standing.unranked].find(({ findingId }) => findingId === id)?.title ?? '';
 
 const mayBeOne = (then: readonly string[], now: readonly string[]): boolean =>

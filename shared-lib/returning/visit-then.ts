@@ -7,8 +7,8 @@ import type { StandingInput } from '../ranking/standing.ts';
 import type { WorkItem } from '../work/records.ts';
 import type { ReturnAnswer } from './answer.ts';
 
-/** One visit of the machine with all that a later one asks of it. */
-export interface VisitThen {
+/** One visit of the machine, with all but its photos. */
+export interface VisitNow {
   readonly id: string;
   readonly date: string;
   readonly trueHours: number | null;
@@ -19,6 +19,10 @@ export interface VisitThen {
   readonly choices: readonly Choice[];
   readonly work: readonly WorkItem[];
   readonly answers: readonly ReturnAnswer[];
+}
+
+/** An earlier one, with all that a later one asks of it. */
+export interface VisitThen extends VisitNow {
   readonly shots: readonly Shot[];
   readonly marks: readonly Mark[];
 }

@@ -1,6 +1,6 @@
 import type { ReturnView } from '../../../shared-lib/contract/returning.ts';
 import { returnView } from '../../../shared-lib/returning/return-view.ts';
-import type { VisitThen } from '../../../shared-lib/returning/visit-then.ts';
+import type { VisitNow, VisitThen } from '../../../shared-lib/returning/visit-then.ts';
 import { choiceRows, decisionRows, rowToChoice, rowToDecision } from '../choices/queries.ts';
 import type { ReadableDb } from '../database/connection.ts';
 import { fittedPartsOf, metersOf } from '../machines/queries.ts';
@@ -16,7 +16,7 @@ import { answersOf } from './queries.ts';
 export const returnOfVisit = (db: ReadableDb, { now, earlier }: VisitAndEarlier): ReturnView | null => {
   if (earlier.length === 0) return null;
   const meters = metersOf(db, now.row.machine_id);
-  const asThen = ({ row, input, standing }: StoodVisit): VisitThen => {
+  const asNow = ({ row, input, standing }: StoodVisit): VisitNow => {
     const visit = rowToVisit(row);
     return {
       id: row.id,
@@ -29,11 +29,13 @@ export const returnOfVisit = (db: ReadableDb, { now, earlier }: VisitAndEarlier)
       choices: choiceRows(db, row.id).map((choice) => rowToChoice(db, choice)),
       work: workItemsOf(db, row.id),
       answers: answersOf(db, row.id),
-      shots: shotsOf(db, row.id),
-      marks: marksOf(db, row.id),
     };
   };
-  return returnView(asThen(now), earlier.map(asThen), fittedPartsOf(db, now.row.machine_id));
+  const then = earlier.map((visit): VisitThen => {
+    const { id } = visit.row;
+    return { ...asNow(visit), shots: shotsOf(db, id), marks: marksOf(db, id) };
+  });
+  return returnView(asNow(now), then, fittedPartsOf(db, now.row.machine_id));
 };
 
 /** What earlier visits left, and what has become of it. @throws AppError 'not-found' */
