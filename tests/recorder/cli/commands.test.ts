@@ -26,7 +26,7 @@ test('import says a line a file, takes in what it can, and ends with 3 where som
   const digest = createHash('sha256').update(readFileSync(hose)).digest('hex');
   expect(out.trim().split('\n')).toEqual([
     expect.stringMatching(/^refused {2}notes\.jpg: A text file is not a photo\./),
-    expect.stringMatching(/^refused {2}gone\.jpg: The file can't be read: it is no longer there\./),
+    expect.stringMatching(/^refused {2}gone\.jpg: The file can't be read: there is none of that name, or no longer\./),
     `accepted ${digest} hose-wet.jpg`,
   ]);
   expect(code).toBe(3);
