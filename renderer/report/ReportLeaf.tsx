@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useNear } from '../ui/use-near.ts';
 import { withPhotos } from './page-photos.ts';
 import styles from './ReportPage.module.css';
@@ -18,20 +18,23 @@ export function ReportLeaf({ svg, number, of }: ReportLeafProps) {
   const isNear = useNear(leaf);
   const [url, setUrl] = useState<string>();
   useEffect(() => {
-    let made: string | undefined;
     let isOver = false;
     const show = (page: string) => {
-      if (isOver) return;
-      made = URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' }));
-      setUrl(made);
+      if (!isOver) setUrl(URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' })));
     };
     if (isNear) void withPhotos(svg).then(show);
     else show(svg);
     return () => {
       isOver = true;
-      if (made !== undefined) URL.revokeObjectURL(made);
     };
   }, [svg, isNear]);
+  // An address is given back once its picture or a later one has been read: before that, reading may not have begun. The
+  // listeners go on when the leaf itself is gone.
+  useLayoutEffect(() => {
+    if (url === undefined) return;
+    const release = () => URL.revokeObjectURL(url);
+    for (const end of ['load', 'error']) leaf.current?.addEventListener(end, release, { once: true });
+  }, [url]);
   const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
   return (
     <img ref={leaf} className={styles.leaf} src={url} width={width} height={height} alt={`Page ${number} of ${of}`} />
