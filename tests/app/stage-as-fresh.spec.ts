@@ -1,8 +1,9 @@
 /**
  * However the stage was handled, at rest it shows what one shows that was just opened: nothing of before is left, nothing is
- * missing. What is done is drawn from a seed; a failure prints it, and WITNESS_MARK_SEED repeats it.
+ * missing. What is done is drawn from a seed; WITNESS_MARK_SEED gives another, and a failure prints it.
  */
 import { PNG } from 'pngjs';
+import { stageWords } from '../../renderer/stage/words.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import type { Program } from '../support/app/program.ts';
 import { Random } from '../support/app/random.ts';
@@ -15,7 +16,7 @@ const seenFrom = 60;
 
 test('a stage that was handled looks like one just opened', async ({ program }) => {
   test.setTimeout(300_000);
-  const seed = Number(process.env.WITNESS_MARK_SEED ?? Date.now() % 1_000_000);
+  const seed = Number(process.env.WITNESS_MARK_SEED ?? 5);
   const random = new Random(seed);
   const { page } = program;
   await page.getByRole('button', { name: 'Look around a made-up one' }).click();
@@ -46,7 +47,8 @@ const stageOf = ({ page }: Program) => page.getByRole('application');
 
 const handlings: Readonly<Record<string, (program: Program, random: Random) => Promise<void>>> = {
   'another photo': async ({ page }, random) => {
-    await page.getByRole('button', { name: new RegExp(`^Photo ${random.oneOf([1, 2, 3, 4, 5])}(:|$)`) }).click();
+    const strip = page.getByRole('list', { name: stageWords.shots });
+    await strip.getByRole('button', { name: new RegExp(`^Photo ${random.oneOf([1, 2, 3, 4, 5])}(:|$)`) }).click();
   },
   wheel: async (program, random) => {
     const { x, y } = await spot(program, random);
