@@ -16,11 +16,11 @@ interface ReportLeafProps {
 export function ReportLeaf({ svg, number, of }: ReportLeafProps) {
   const leaf = useRef<HTMLImageElement>(null);
   const isNear = useNear(leaf);
-  const [url, setUrl] = useState<string>();
+  const [page, setPage] = useState<string>();
   useEffect(() => {
     let isOver = false;
-    const show = (page: string) => {
-      if (!isOver) setUrl(URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' })));
+    const show = (next: string) => {
+      if (!isOver) setPage(next);
     };
     if (isNear) void withPhotos(svg).then(show);
     else show(svg);
@@ -28,15 +28,16 @@ export function ReportLeaf({ svg, number, of }: ReportLeafProps) {
       isOver = true;
     };
   }, [svg, isNear]);
-  // An address is given back once its picture or a later one has been read: before that, reading may not have begun. The
-  // listeners go on when the leaf itself is gone.
+  // An address is made where it is used, and given back once its picture or a later one has been read: before that,
+  // reading may not have begun. The listeners go on when the leaf itself is gone.
   useLayoutEffect(() => {
-    if (url === undefined) return;
+    const picture = leaf.current;
+    if (page === undefined || picture === null) return;
+    const url = URL.createObjectURL(new Blob([page], { type: 'image/svg+xml' }));
     const release = () => URL.revokeObjectURL(url);
-    for (const end of ['load', 'error']) leaf.current?.addEventListener(end, release, { once: true });
-  }, [url]);
+    for (const end of ['load', 'error']) picture.addEventListener(end, release, { once: true });
+    picture.src = url;
+  }, [page]);
   const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
-  return (
-    <img ref={leaf} className={styles.leaf} src={url} width={width} height={height} alt={`Page ${number} of ${of}`} />
-  );
+  return <img ref={leaf} className={styles.leaf} width={width} height={height} alt={`Page ${number} of ${of}`} />;
 }
