@@ -7,6 +7,7 @@ import type { OfferedPath } from '../../shared-lib/contract/envelope.ts';
 import { AppError } from '../../shared-lib/contract/errors.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
+import { isoDayAt, zoneMinutes } from '../../shared-lib/model/wall-clock.ts';
 import { copyBeforeMigration, makeDailyCopy } from './backup/daily-copy.ts';
 import type { Services } from './context.ts';
 import { connect, type ReadableDb } from './database/connection.ts';
@@ -16,7 +17,6 @@ import { handlers } from './handlers.ts';
 import { holdFolder } from './hold.ts';
 import { makeIndex } from './search/keep-index.ts';
 import { beginShop, shopRow } from './shop/queries.ts';
-import { zoneMinutes } from './shop/zone.ts';
 import { Tokens } from './tokens.ts';
 
 export interface RecorderOptions {
@@ -136,8 +136,8 @@ export const openRecorder = (options: RecorderOptions): Recorder => {
     call: async (name, input) => orThrow(await dispatch('command-line', name, input)) as never,
     offer: (offer) => tokens.offer(offer),
     copyDaily: () => {
-      const local = new Date(clock() + zoneMinutes(shopRow(db).time_zone) * 60_000);
-      return makeDailyCopy(sqlite, dataFolder, local.toISOString().slice(0, 10));
+      const today = isoDayAt(clock(), zoneMinutes(shopRow(db).time_zone));
+      return makeDailyCopy(sqlite, dataFolder, today);
     },
     setDamage: (what) => {
       damage = what;

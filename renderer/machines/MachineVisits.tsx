@@ -1,9 +1,11 @@
 import type { MachineVisit } from '../../shared-lib/contract/machines.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange } from '../api/queries.ts';
+import { useAppState } from '../app/app-state.ts';
 import { go } from '../app/place.ts';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import { dateOnClock } from '../ui/shop-clock.ts';
 import { UnitText } from '../ui/UnitText.tsx';
 import { countWords, dateWords, numberWords } from '../ui/words.ts';
 import styles from './MachinePlace.module.css';
@@ -32,9 +34,10 @@ export function MachineVisits({ visits }: { readonly visits: readonly MachineVis
 
 function VisitLine({ entry, isNewest }: { readonly entry: MachineVisit; readonly isNewest: boolean }) {
   const { visit, trueHours, tags, shots } = entry;
+  const { shop } = useAppState();
   const change = useChange('visit.change');
   const isOpen = visit.leftAtMs === null;
-  const left = visit.leftAtMs === null ? '' : `left ${dateWords(new Date(visit.leftAtMs).toISOString())}`;
+  const left = visit.leftAtMs === null ? '' : `left ${dateWords(dateOnClock(visit.leftAtMs, shop.timeZone))}`;
   const facts = [left, shots === 0 ? 'no photo' : countWords(shots, 'photo')].filter((words) => words !== '');
   return (
     <li className={styles.visit}>

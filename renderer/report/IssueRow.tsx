@@ -4,10 +4,12 @@ import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { errorSentence } from '../../shared-lib/wording/errors.ts';
 import { call, wordsOf } from '../api/client.ts';
 import { useAnswer, useChange } from '../api/queries.ts';
+import { useAppState } from '../app/app-state.ts';
 import { Button } from '../ui/Button.tsx';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
+import { dateOnClock, timeWords } from '../ui/shop-clock.ts';
 import { TextField } from '../ui/TextField.tsx';
-import { clockWords, dateWords } from '../ui/words.ts';
+import { dateWords } from '../ui/words.ts';
 import styles from './ReportPage.module.css';
 
 const fileName = ({ machine, visit }: VisitRecord): string =>
@@ -21,6 +23,7 @@ interface IssueRowProps {
 
 /** Issuing: numbered, frozen and sealed. What was issued is listed; a correction is the next revision. */
 export function IssueRow({ record, needed }: IssueRowProps) {
+  const { shop } = useAppState();
   const visitId = record.visit.id;
   const issued = useAnswer('report.issued', { visitId }).data ?? [];
   const issue = useChange('report.issue');
@@ -52,7 +55,7 @@ export function IssueRow({ record, needed }: IssueRowProps) {
             Report {number}, revision {revision}
           </strong>{' '}
           <span className="soft">
-            issued {dateWords(new Date(issuedAtMs).toISOString())} {clockWords(issuedAtMs)}, sealed
+            issued {dateWords(dateOnClock(issuedAtMs, shop.timeZone))} {timeWords(issuedAtMs, shop.timeZone)}, sealed
           </span>
         </p>
       ))}

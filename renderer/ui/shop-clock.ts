@@ -1,16 +1,7 @@
-/** A moment as the shop's clock has it, `2026-06-08T08:10`; the zone as `+01:00`. */
-const onClock = (atMs: number, timeZone: string): string => {
-  const sign = timeZone.startsWith('-') ? -1 : 1;
-  const eastMin = sign * (Number(timeZone.slice(1, 3)) * 60 + Number(timeZone.slice(4, 6)));
-  return new Date(atMs + eastMin * 60_000).toISOString();
-};
+import { isoDayAt, timeOfDayAt, zoneMinutes } from '../../shared-lib/model/wall-clock.ts';
 
-/** `08:10` */
-export function timeWords(atMs: number, timeZone: string): string {
-  return onClock(atMs, timeZone).slice(11, 16);
-}
+/** `08:10`, as the shop's clock had it. */
+export const timeWords = (atMs: number, timeZone: string): string => timeOfDayAt(atMs, zoneMinutes(timeZone));
 
-/** The day it was there, `2026-06-08`: near midnight another than it was elsewhere. */
-export function dateOnClock(atMs: number, timeZone: string): string {
-  return onClock(atMs, timeZone).slice(0, 10);
-}
+/** `2026-06-08`, as the shop's calendar had it. */
+export const dateOnClock = (atMs: number, timeZone: string): string => isoDayAt(atMs, zoneMinutes(timeZone));

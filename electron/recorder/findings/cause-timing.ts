@@ -1,6 +1,7 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import { detectionPower } from '../../../shared-lib/methods/not-found.ts';
 import type { Finding } from '../../../shared-lib/model/finding.ts';
+import { isoDayAt } from '../../../shared-lib/model/wall-clock.ts';
 import { isBelow } from '../../../shared-lib/parts/is-below.ts';
 import { type AbsentKnown, impossibleCause, type KnownTimes } from '../../../shared-lib/ranking/cause-timing.ts';
 import type { Context } from '../context.ts';
@@ -9,9 +10,6 @@ import { visitById, visitsOf } from '../visits/queries.ts';
 import { findingById, findingsOf, linksOf, partsFittedOn } from './queries.ts';
 
 type Absence = NonNullable<KnownTimes['absentOn']>;
-
-const dayOf = (atMs: number, zoneOffsetMin: number): string =>
-  new Date(atMs + zoneOffsetMin * 60_000).toISOString().slice(0, 10);
 
 /** The same condition in this visit and the ones before it, newest first. */
 const trackOf = (db: ReadableDb, finding: Finding): Finding[] => {
@@ -30,7 +28,7 @@ const lookedFor = (finding: Finding, other: Finding): boolean =>
 const knownTimes = ({ db, zoneOffsetMin }: Context, finding: Finding): KnownTimes => {
   const zone = zoneOffsetMin();
   const machineId = visitById(db, finding.visitId)?.machine_id ?? '';
-  const seenOn = (each: Finding) => each.foundOn ?? dayOf(each.createdAtMs, zone);
+  const seenOn = (each: Finding) => each.foundOn ?? isoDayAt(each.createdAtMs, zone);
   const track = trackOf(db, finding);
   const there = track
     .filter(({ state }) => state === 'confirmed' || state === 'suspected')

@@ -1,5 +1,6 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
+import { isoDayAt } from '../../../shared-lib/model/wall-clock.ts';
 import { layoutOrphans } from '../../../shared-lib/parts/layout-orphans.ts';
 import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
@@ -107,7 +108,7 @@ export const machineHandlers: Handlers = {
       const open = openOwnership(context.db, id);
       if (open)
         writer.update('ownership', open.id, {
-          until_date: from ?? new Date(context.clock()).toISOString().slice(0, 10),
+          until_date: from ?? isoDayAt(context.clock(), context.zoneOffsetMin()),
         });
       takeOwner(context, writer, id, owner, from ?? null);
       return machinePage(context.db, id);

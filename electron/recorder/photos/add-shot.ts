@@ -1,9 +1,9 @@
 import type { OfferedFile } from '../../../shared-lib/contract/shots.ts';
+import { zoneMinutes } from '../../../shared-lib/model/wall-clock.ts';
 import type { Context } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
-import { zoneMinutes } from '../shop/zone.ts';
 import { lastSequence, shotOfDigest, shotsOfCamera } from './queries.ts';
 import type { TakenIn } from './take-in.ts';
 import { takenByCamera, takenCorrected } from './taken-time.ts';

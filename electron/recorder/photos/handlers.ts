@@ -1,11 +1,11 @@
 import { basename } from 'node:path';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { Shot } from '../../../shared-lib/model/shot.ts';
+import { zoneMinutes } from '../../../shared-lib/model/wall-clock.ts';
 import type { Context, Handlers } from '../context.ts';
 import { placeOn, visitLayout } from '../findings/places.ts';
 import type { RecordWriter } from '../journal/record-writer.ts';
 import { shopRow } from '../shop/queries.ts';
-import { zoneMinutes } from '../shop/zone.ts';
 import { photosOf } from './photo-service.ts';
 import { originalByDigest, shotById, shotsOfCamera } from './queries.ts';
 import { beginImport } from './run-import.ts';

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { zoneMinutes } from '../../../shared-lib/model/wall-clock.ts';
 import type { Report } from '../../../shared-lib/report/model.ts';
 import type { ReportSource } from '../../../shared-lib/report/source.ts';
 import type { Context } from '../context.ts';
@@ -6,7 +7,6 @@ import { projectFile } from '../own-files.ts';
 import { photosOf } from '../photos/photo-service.ts';
 import { originalByDigest } from '../photos/queries.ts';
 import { people, rowToShop, shopRow } from '../shop/queries.ts';
-import { zoneMinutes } from '../shop/zone.ts';
 import { visitRecord } from '../visits/visit-record.ts';
 
 const programVersion = String(

@@ -1,5 +1,8 @@
+import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
-import { addLoader, loaderLayout, openTestRecorder } from '../../support/test-recorder.ts';
+import { databaseFile } from '../../../electron/recorder/database/open.ts';
+import { loaderLayout } from '../../support/loader-layout.ts';
+import { addLoader, openTestRecorder } from '../../support/test-recorder.ts';
 
 const open = async () => {
   const test = openTestRecorder();
@@ -60,5 +63,19 @@ describe('a machine', () => {
       from: '2026-08-01',
     });
     expect(page.owner?.name).toBe('Greta Holt');
+  });
+
+  it('ends the time of who had it before on the shop’s day, where no other is said', async () => {
+    const { call, machineId, dataFolder } = await open();
+    // 8:00 UTC on the 11th is 23:00 on the 10th there.
+    await call('shop.change', { timeZone: '-09:00' });
+    await call('machine.setOwner', {
+      id: machineId,
+      owner: { name: 'Greta Holt', kind: 'person', capacity: 'owner' },
+    });
+    const sqlite = new Database(databaseFile(dataFolder), { readonly: true });
+    const ends = sqlite.prepare('SELECT until_date FROM ownership WHERE until_date IS NOT NULL').pluck().all();
+    sqlite.close();
+    expect(ends).toEqual(['2026-05-10']);
   });
 });
