@@ -1,27 +1,10 @@
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
+import { sayIsoDay } from '../../shared-lib/report/dates.ts';
 
 /** Narrow, and never broken at the end of a line. */
 const thinSpace = '\u202f';
 
 /** `2026-06-08` as `8 June 2026`; the text itself where it is no date. */
-export function dateWords(isoDate: string): string {
-  const match = /^(\d{4})-(\d{2})-(\d{2})/.exec(isoDate);
-  const month = months[Number(match?.[2]) - 1];
-  return match === null || month === undefined ? isoDate : `${Number(match[3])} ${month} ${match[1]}`;
-}
+export const dateWords = (isoDate: string): string => sayIsoDay(isoDate.slice(0, 10));
 
 /** `8 June`, where the year is clear. */
 export function dayWords(isoDate: string): string {
