@@ -1,33 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Bridge } from '../../shared-lib/contract/bridge.ts';
-import type { Layout } from '../../shared-lib/model/layout.ts';
 import { expect, test } from '../support/app/fixture.ts';
+import { loaderLayout } from '../support/loader-layout.ts';
 
 const findings = 60;
 const fewestSaves = 10;
 
-const layout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 4,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'wet',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
-  hydraulics: [],
-  volts: 12,
-};
-
 test('what is written while a report is typeset is saved before the report is there', async ({ program, folder }) => {
   test.setTimeout(180_000);
   await program.call('app.begin', { with: 'empty' });
-  const { machine } = await program.call('machine.add', { plate: { kind: 'crane', serial: 'BS 0001' }, layout });
+  const { machine } = await program.call('machine.add', {
+    plate: { kind: 'crane', serial: 'BS 0001' },
+    layout: loaderLayout,
+  });
   const { visit } = await program.call('visit.open', { machineId: machine.id, date: '2026-05-11' });
   const ids: string[] = [];
   for (let number = 1; number <= findings; number += 1) {

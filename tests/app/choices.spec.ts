@@ -1,23 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { seriousViolations } from '../support/app/accessibility.ts';
+import { wholeScenario } from '../support/app/begin-scenario.ts';
 import { expect, test } from '../support/app/fixture.ts';
-import { project } from '../support/app/program.ts';
 
 test('choices stand side by side with what they leave; the owner completes a statement and signs it', async ({
   folder,
   launch,
 }) => {
-  const dataFolder = join(folder, 'record');
-  mkdirSync(dataFolder, { recursive: true });
-  const file = join(project, 'tests/reference/scenarios/s6-backhoe-visit-and-return.json');
-  const told = execFileSync(
-    join(project, 'node_modules/.bin/node'),
-    [join(project, 'electron/cli/main.ts'), 'apply', '--json', '--data', dataFolder, file],
-    { encoding: 'utf8' },
-  );
-  const { visits, findings } = JSON.parse(told);
+  const { visits, findings } = wholeScenario(folder, 'tests/reference/scenarios/s6-backhoe-visit-and-return.json');
   const program = await launch();
   const { page } = program;
 
@@ -43,7 +32,7 @@ test('choices stand side by side with what they leave; the owner completes a sta
   await cell.selectOption('fixed');
   await expect
     .poll(async () => {
-      const { choices } = await program.call('choices.get', { visitId: visits.V2 });
+      const { choices } = await program.call('choices.get', { visitId: visits.V2 ?? '' });
       return choices.find(({ name }) => name === 'strap only')?.left.length;
     })
     .toBe(3);
@@ -81,7 +70,7 @@ test('choices stand side by side with what they leave; the owner completes a sta
   await keep.click();
 
   await expect(page.getByRole('region', { name: 'Decided', exact: true })).toContainText('put off');
-  const now = await program.call('choices.get', { visitId: visits.V2 });
+  const now = await program.call('choices.get', { visitId: visits.V2 ?? '' });
   const taken = now.decisions.find(({ findingId }) => findingId === findings['V2/F1']);
   expect(taken).toMatchObject({ decision: 'deferred', completed: 'the first of July', words: 'After the hay.' });
   expect(taken?.statement).toContain('I choose to put it off until the first of July.');

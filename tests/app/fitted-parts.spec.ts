@@ -1,6 +1,7 @@
 import { seriousViolations } from '../support/app/accessibility.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import type { Program } from '../support/app/program.ts';
+import { loaderLayout } from '../support/loader-layout.ts';
 import { Floor } from './places/floor.ts';
 import { Sheets } from './places/sheets.ts';
 
@@ -9,22 +10,7 @@ async function machineOfFourStays(program: Program): Promise<string> {
   await new Floor(program).openOwnShop('Bracken Lane Repairs', 'Ada Quill');
   const { machine, meters } = await program.call('machine.add', {
     plate: { kind: 'test loader', serial: 'TL-0001' },
-    layout: {
-      engine: {
-        arrangement: 'inline',
-        cylinders: 4,
-        heads: 1,
-        valves: { intake: 1, exhaust: 1 },
-        liner: 'wet',
-        rotation: 'CW',
-        heading: 0,
-        fuel: 'diesel',
-        cooling: 'liquid',
-      },
-      numbering: { scheme: 'free-first' },
-      hydraulics: ['boom', 'bucket'],
-      volts: 12,
-    },
+    layout: loaderLayout,
   });
   let last = '';
   for (const [index, arc] of [60, 66, 73, 78].entries()) {

@@ -1,38 +1,21 @@
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
-import type { Layout } from '../../shared-lib/model/layout.ts';
 import { sheetOf, sheets } from '../../shared-lib/sheets/index.ts';
 import { type WorkedExample, workedExamples } from '../reference/shared-lib/sheets/worked-examples.ts';
 import { seriousViolations } from '../support/app/accessibility.ts';
 import { expect, test } from '../support/app/fixture.ts';
 import type { Program } from '../support/app/program.ts';
+import { loaderLayout } from '../support/loader-layout.ts';
 import { Floor } from './places/floor.ts';
 import { Sheets } from './places/sheets.ts';
 import { Visit } from './places/visit.ts';
-
-const layout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 4,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'wet',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
-  hydraulics: ['boom', 'bucket'],
-  volts: 12,
-};
 
 /** A machine in the shop, its visit on the screen. */
 async function openVisit(program: Program): Promise<string> {
   await new Floor(program).openOwnShop('Bracken Lane Repairs', 'Ada Quill');
   const { machine } = await program.call('machine.add', {
     plate: { kind: 'test loader', serial: 'TL-0001' },
-    layout,
+    layout: loaderLayout,
     owner: { name: 'Nils Aspen', kind: 'person', capacity: 'owner' },
   });
   const { visit } = await program.call('visit.open', {

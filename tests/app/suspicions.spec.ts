@@ -1,27 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { seriousViolations } from '../support/app/accessibility.ts';
+import { wholeScenario } from '../support/app/begin-scenario.ts';
 import { expect, test } from '../support/app/fixture.ts';
-import { project } from '../support/app/program.ts';
-
-/** A case of the program's own, taken in before the window opens. */
-const takeIn = (folder: string, file: string) => {
-  const dataFolder = join(folder, 'record');
-  mkdirSync(dataFolder, { recursive: true });
-  const told = execFileSync(
-    join(project, 'node_modules/.bin/node'),
-    [join(project, 'electron/cli/main.ts'), 'apply', '--json', '--data', dataFolder, join(project, file)],
-    { encoding: 'utf8' },
-  );
-  return JSON.parse(told) as { visits: Record<string, string>; findings: Record<string, string> };
-};
 
 test('suspicions are listed, held against evidence by keyboard alone, given up and taken up again', async ({
   folder,
   launch,
 }) => {
-  const { visits } = takeIn(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
+  const { visits } = wholeScenario(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
   const visitId = visits.V1 ?? '';
   const program = await launch();
   const { page } = program;
@@ -107,7 +92,7 @@ test('a long table is narrowed by keyboard, and nothing that is worked on goes f
   folder,
   launch,
 }) => {
-  const { visits } = takeIn(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
+  const { visits } = wholeScenario(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
   const visitId = visits.V1 ?? '';
   const program = await launch();
   const { page } = program;
@@ -182,7 +167,7 @@ test('what led to what is drawn, told, and put right; a cause that comes after i
   folder,
   launch,
 }) => {
-  const { visits, findings } = takeIn(folder, 'assets/demo/2-lift-truck.json');
+  const { visits, findings } = wholeScenario(folder, 'assets/demo/2-lift-truck.json');
   const visitId = visits.V1 ?? '';
   const program = await launch({ width: 1920, height: 1080 });
   const { page } = program;
@@ -229,7 +214,7 @@ test('a machine is written down as it came in: done before, fluids, conditions, 
   folder,
   launch,
 }) => {
-  const { visits } = takeIn(folder, 'assets/demo/2-lift-truck.json');
+  const { visits } = wholeScenario(folder, 'assets/demo/2-lift-truck.json');
   const program = await launch();
   const { page } = program;
   const visitId = visits.V1 ?? '';

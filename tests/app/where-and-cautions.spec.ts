@@ -1,23 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { seriousViolations } from '../support/app/accessibility.ts';
+import { wholeScenario } from '../support/app/begin-scenario.ts';
 import { expect, test } from '../support/app/fixture.ts';
-import { project } from '../support/app/program.ts';
 
 test('a finding shows where it is and what to mind; a part picked on the drawing becomes its place', async ({
   folder,
   launch,
 }) => {
-  const dataFolder = join(folder, 'record');
-  mkdirSync(dataFolder, { recursive: true });
-  const file = join(project, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
-  const told = execFileSync(
-    join(project, 'node_modules/.bin/node'),
-    [join(project, 'electron/cli/main.ts'), 'apply', '--json', '--data', dataFolder, file],
-    { encoding: 'utf8' },
-  );
-  const { visits, findings } = JSON.parse(told);
+  const { visits, findings } = wholeScenario(folder, 'tests/reference/scenarios/s1-skid-steer-cracked-head.json');
   const program = await launch();
   const { page } = program;
 
@@ -34,7 +23,7 @@ test('a finding shows where it is and what to mind; a part picked on the drawing
 
   await drawing.getByRole('button', { name: 'Exhaust seat, cylinder 2' }).click();
   await expect(card).toContainText('Cylinder 2 (counted from the fan end), exhaust seat');
-  const record = await program.call('visit.get', { id: visits.V1 });
+  const record = await program.call('visit.get', { id: visits.V1 ?? '' });
   expect(record.findings.find(({ id }) => id === findings['V1/F3'])?.locations).toEqual(['ENG/HD.1/EVS.2.1']);
 
   const stop = drawing.getByRole('button', { name: 'Exhaust seat, cylinder 2' });

@@ -5,7 +5,7 @@ import { onTestFinished } from 'vitest';
 import { openRecorder, type Recorder } from '../../electron/recorder/open-recorder.ts';
 import type { RecorderEvent } from '../../shared-lib/contract/events.ts';
 import type { InputOf, OperationName, OutputOf } from '../../shared-lib/contract/operations.ts';
-import type { Layout } from '../../shared-lib/model/layout.ts';
+import { loaderLayout } from './loader-layout.ts';
 
 /** A folder of its own, with a name that a careless path would trip over; gone when the test is. */
 export const freshFolder = (): string => {
@@ -45,24 +45,6 @@ export const openTestRecorder = (dataFolder = freshFolder()): TestRecorder => {
       return answer.output as OutputOf<N>;
     };
   return { recorder, dataFolder, events, as, call: as('window-1') };
-};
-
-/** An invented four-cylinder loader with everything a finding may stand on. */
-export const loaderLayout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 4,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'wet',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
-  hydraulics: ['boom', 'bucket'],
-  volts: 12,
 };
 
 export const addLoader = async ({ call }: Pick<TestRecorder, 'call'>, serial = 'TL-0001') => {

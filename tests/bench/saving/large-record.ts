@@ -1,6 +1,6 @@
 import { mutate } from '../../../electron/recorder/journal/record-writer.ts';
 import type { InputOf } from '../../../shared-lib/contract/operations.ts';
-import type { Layout } from '../../../shared-lib/model/layout.ts';
+import { loaderLayout } from '../../support/loader-layout.ts';
 import type { UnsyncedRecorder } from './unsynced-recorder.ts';
 
 const kinds = ['skid loader', 'lift truck', 'field tractor', 'stationary engine'];
@@ -14,23 +14,6 @@ const places = [
   'COOL/HOSE.upper',
   'ELEC/GND.1',
 ];
-
-const layout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 4,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'wet',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
-  hydraulics: ['boom', 'bucket'],
-  volts: 12,
-};
 
 type Judged = Omit<InputOf<'finding.add'>, 'visitId'>;
 
@@ -62,7 +45,7 @@ export const addMachines = async (
   for (let index = 0; index < machines; index += 1) {
     const page = await call('machine.add', {
       plate: { kind: kinds[index % kinds.length] ?? '', serial: `BN ${String(index).padStart(5, '0')}` },
-      layout,
+      layout: loaderLayout,
       owner: { name: `Owner ${index % 300}`, kind: 'person', capacity: 'owner' },
     });
     const { visit } = await call('visit.open', {
@@ -85,7 +68,7 @@ export interface LargeVisitPlan {
 /** One machine with a visit of many findings, shots and marks. */
 export const addLargeVisit = async (recorder: UnsyncedRecorder, plan: LargeVisitPlan): Promise<string> => {
   const { call } = recorder;
-  const page = await call('machine.add', { plate: { kind: 'crane', serial: 'BN LARGE' }, layout });
+  const page = await call('machine.add', { plate: { kind: 'crane', serial: 'BN LARGE' }, layout: loaderLayout });
   const { visit } = await call('visit.open', { machineId: page.machine.id, date: '2026-05-11' });
   const findingIds: string[] = [];
   for (let number = 0; number < plan.findings; number += 1) {

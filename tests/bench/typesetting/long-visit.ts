@@ -3,20 +3,11 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Layout } from '../../../shared-lib/model/layout.ts';
 import type { RecorderChild } from '../../recorder/durability/recorder-child.ts';
+import { loaderLayout } from '../../support/loader-layout.ts';
 
 const layout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 6,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'wet',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
+  ...loaderLayout,
+  engine: { ...loaderLayout.engine, cylinders: 6 },
   hydraulics: ['boom'],
   volts: 24,
 };

@@ -9,7 +9,8 @@ import { databaseFile } from '../../../electron/recorder/database/open.ts';
 import type { Tables } from '../../../electron/recorder/database/tables.ts';
 import { chainStart, firstBreak } from '../../../electron/recorder/journal/chain.ts';
 import { openRecorder } from '../../../electron/recorder/open-recorder.ts';
-import { freshFolder, loaderLayout } from '../../support/test-recorder.ts';
+import { loaderLayout } from '../../support/loader-layout.ts';
+import { freshFolder } from '../../support/test-recorder.ts';
 
 /** A folder as the first version wrote it: a machine, a visit and a finding, before there was a search. */
 const firstVersion = (): string => {

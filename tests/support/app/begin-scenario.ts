@@ -3,6 +3,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { project } from './program.ts';
 
+const scenarios = join(project, 'tests/reference/scenarios');
+
 interface ScenarioVisit {
   readonly findings: readonly unknown[];
   readonly [part: string]: unknown;
@@ -14,18 +16,25 @@ const onlyIntake = ({ id, date, by, meter, complaint, use, conditions, scope }: 
   findings: [],
 });
 
+export interface Applied {
+  /** What each visit and finding of the file is called in the record. */
+  readonly visits: Readonly<Record<string, string>>;
+  readonly findings: Readonly<Record<string, string>>;
+}
+
 /**
- * Puts the beginning of a worked case into a data folder, through the command line: the visits before the last whole and
- * over, and of the last its intake alone, or nothing.
+ * Puts a whole case into the data folder of a window that is not open yet, through the command line.
+ *
+ * @param file  its path in the project
  */
-export function beginScenario(
-  folder: string,
-  file: string,
-  lastVisit: 'its intake' | 'nothing',
-): { readonly visits: Readonly<Record<string, string>>; readonly findings: Readonly<Record<string, string>> } {
-  const dataFolder = join(folder, 'record');
-  mkdirSync(dataFolder, { recursive: true });
-  const scenario = JSON.parse(readFileSync(join(project, 'tests/reference/scenarios', file), 'utf8'));
+export const wholeScenario = (folder: string, file: string): Applied => apply(folder, join(project, file));
+
+/**
+ * Puts the beginning of a worked case into such a folder: the visits before the last whole and over, and of the last its
+ * intake alone, or nothing.
+ */
+export function beginScenario(folder: string, file: string, lastVisit: 'its intake' | 'nothing'): Applied {
+  const scenario = JSON.parse(readFileSync(join(scenarios, file), 'utf8'));
   const { expect: _, visits, ...others } = scenario as { expect: unknown; visits: ScenarioVisit[] };
   const begun = visits.flatMap((visit, index) => {
     if (index < visits.length - 1) return [{ ...visit, left: true }];
@@ -33,6 +42,12 @@ export function beginScenario(
   });
   const path = join(folder, 'beginning.json');
   writeFileSync(path, JSON.stringify({ ...others, visits: begun }));
+  return apply(folder, path);
+}
+
+function apply(folder: string, path: string): Applied {
+  const dataFolder = join(folder, 'record');
+  mkdirSync(dataFolder, { recursive: true });
   const told = execFileSync(
     join(project, 'node_modules/.bin/node'),
     [join(project, 'electron/cli/main.ts'), 'apply', '--json', '--data', dataFolder, path],

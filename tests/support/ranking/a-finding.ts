@@ -1,25 +1,11 @@
 import type { Finding, FindingProof } from '../../../shared-lib/model/finding.ts';
 import type { Layout } from '../../../shared-lib/model/layout.ts';
 import type { Rankable } from '../../../shared-lib/ranking/rankable.ts';
+import { loaderLayout } from '../loader-layout.ts';
 
 export const noUse = { road: false, slope: false, peopleNear: false, exposureHours: 250 };
 
-export const plainLayout: Layout = {
-  engine: {
-    arrangement: 'inline',
-    cylinders: 4,
-    heads: 1,
-    valves: { intake: 1, exhaust: 1 },
-    liner: 'unknown',
-    rotation: 'CW',
-    heading: 0,
-    fuel: 'diesel',
-    cooling: 'liquid',
-  },
-  numbering: { scheme: 'free-first' },
-  hydraulics: ['boom', 'bucket'],
-  volts: 12,
-};
+export const plainLayout: Layout = { ...loaderLayout, engine: { ...loaderLayout.engine, liner: 'unknown' } };
 
 /** A condition with all judgements given: no safety side, no hurry, small damage. Say what differs. */
 export function aFinding(number: number, differs: Partial<Finding> = {}): Finding {

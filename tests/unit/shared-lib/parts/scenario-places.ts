@@ -1,311 +1,35 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Layout } from '../../../../shared-lib/model/layout.ts';
 
-/** The machines of the worked cases, as their scenario files lay them out. */
-export const scenarioLayouts: Readonly<Record<string, Layout>> = {
-  s0: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 4,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'unknown',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: [],
-    volts: 12,
-  },
-  s1: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 4,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'parent',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: ['boom', 'bucket'],
-    volts: 12,
-    has: ['PROT/ARMSUP', 'ELEC/INTLK'],
-  },
-  s2: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 6,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'dry',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-      bore: '105 mm',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: [],
-    volts: 12,
-    has: ['DRV/PTO'],
-  },
-  s3: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 6,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'unknown',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: ['blade'],
-    volts: 24,
-    has: [],
-  },
-  s4: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 6,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'unknown',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: ['jack', 'boom', 'hoist'],
-    volts: 24,
-    has: ['FRM/OUTR'],
-  },
-  s5: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 6,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'wet',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-      linerStop: 'top-flange',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: [],
-    volts: 24,
-    has: [],
-    roles: {
-      'ELEC/SW.1': 'shut-down',
-    },
-    stationary: true,
-  },
-  s6: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 4,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'unknown',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'liquid',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: ['boom', 'bucket'],
-    volts: 12,
-    has: [],
-  },
-  s7: {
-    engine: {
-      arrangement: 'inline',
-      cylinders: 4,
-      heads: 1,
-      valves: {
-        intake: 1,
-        exhaust: 1,
-      },
-      liner: 'unknown',
-      rotation: 'CW',
-      heading: 0,
-      fuel: 'diesel',
-      cooling: 'air',
-    },
-    numbering: {
-      scheme: 'free-first',
-    },
-    hydraulics: [],
-    volts: 24,
-    has: ['PROT/ROPS'],
-  },
-};
+interface Scenario {
+  readonly machine: { readonly layout: Layout };
+}
 
-/** Every place the worked cases name: findings, readings, steps, suspicions, scope items and optional parts. */
-export const scenarioPlaces: readonly (readonly [scenario: string, place: string])[] = [
-  ['s0', 'BRK/LATCH'],
-  ['s0', 'FUEL/TANK'],
-  ['s0', 'PROT'],
-  ['s0', 'PROT/BELTS'],
-  ['s1', 'COOL'],
-  ['s1', 'COOL/CAP'],
-  ['s1', 'COOL/COOLANT'],
-  ['s1', 'COOL/HOSE.upper'],
-  ['s1', 'COOL/RAD/NECK'],
-  ['s1', 'DRV'],
-  ['s1', 'ELEC/INTLK'],
-  ['s1', 'ENG'],
-  ['s1', 'ENG/BLK/DECK.1'],
-  ['s1', 'ENG/HD.1'],
-  ['s1', 'ENG/HD.1/BRIDGE.2'],
-  ['s1', 'ENG/HD.1/EVS.3.1@from=EVS.3.1;to=INJB.3'],
-  ['s1', 'ENG/PST.3'],
-  ['s1', 'PROT'],
-  ['s1', 'PROT/ARMSUP'],
-  ['s2', 'BRK'],
-  ['s2', 'COOL'],
-  ['s2', 'DRV/PTO'],
-  ['s2', 'DRV/PTO/SHIELD'],
-  ['s2', 'ENG'],
-  ['s2', 'ENG/BLK'],
-  ['s2', 'ENG/CRK/CP.5'],
-  ['s2', 'ENG/HD.1'],
-  ['s2', 'ENG/JET.1'],
-  ['s2', 'ENG/JET.2'],
-  ['s2', 'ENG/JET.3'],
-  ['s2', 'ENG/JET.4'],
-  ['s2', 'ENG/JET.5'],
-  ['s2', 'ENG/JET.6'],
-  ['s2', 'ENG/LNR.5@side=THR;face=IN;z=5-115'],
-  ['s2', 'ENG/LNR.5@zone=TRR'],
-  ['s2', 'ENG/LUB'],
-  ['s2', 'ENG/LUB/SUMP'],
-  ['s2', 'ENG/PST.5'],
-  ['s2', 'ENG/PST.5/SKT@side=THR'],
-  ['s2', 'ENG/ROD.5/RBRG'],
-  ['s3', 'DRV'],
-  ['s3', 'ENG/LUB'],
-  ['s3', 'HYD'],
-  ['s3', 'HYD/CYL.blade.L'],
-  ['s3', 'HYD/CYL.blade.L/BAR'],
-  ['s3', 'HYD/CYL.blade.L/BAR@z=300-480'],
-  ['s3', 'HYD/CYL.blade.R'],
-  ['s3', 'HYD/CYL.blade.R/BAR'],
-  ['s3', 'HYD/DCV'],
-  ['s3', 'HYD/RV.1'],
-  ['s3', 'HYD/TANKH'],
-  ['s3', 'INST'],
-  ['s3', 'INST/HRM'],
-  ['s3', 'INST/OILP'],
-  ['s4', 'ENG'],
-  ['s4', 'FRM/OUTR'],
-  ['s4', 'FRM/PLATE'],
-  ['s4', 'HYD'],
-  ['s4', 'HYD/CYL.jack.FL'],
-  ['s4', 'HYD/CYL.jack.RL'],
-  ['s4', 'HYD/CYL.jack.RL/GL'],
-  ['s4', 'HYD/CYL.jack.RL/PIS'],
-  ['s4', 'HYD/HOSE.jack.RL'],
-  ['s4', 'HYD/HOSE.jack.RL@end=A;z=260'],
-  ['s4', 'HYD/LOCKV.RL'],
-  ['s4', 'INST/LEVEL'],
-  ['s5', 'COOL'],
-  ['s5', 'COOL/CAP'],
-  ['s5', 'COOL/COOLANT'],
-  ['s5', 'COOL/RAD/NECK'],
-  ['s5', 'ELEC'],
-  ['s5', 'ELEC/SW.1'],
-  ['s5', 'ENG'],
-  ['s5', 'ENG/BLK/LWR.4'],
-  ['s5', 'ENG/CRK'],
-  ['s5', 'ENG/CRK/MBRG.4'],
-  ['s5', 'ENG/HD.1'],
-  ['s5', 'ENG/LNR.1@side=THR;face=OUT'],
-  ['s5', 'ENG/LNR.2@side=THR;face=OUT'],
-  ['s5', 'ENG/LNR.3@side=THR;face=OUT'],
-  ['s5', 'ENG/LNR.4'],
-  ['s5', 'ENG/LNR.4@side=THR;face=OUT;z=90-160'],
-  ['s5', 'ENG/LNR.5@side=THR;face=OUT'],
-  ['s5', 'ENG/LNR.6@side=THR;face=OUT'],
-  ['s5', 'ENG/LUB/SUMP'],
-  ['s6', 'BRK'],
-  ['s6', 'COOL'],
-  ['s6', 'COOL/COOLANT'],
-  ['s6', 'ELEC'],
-  ['s6', 'ELEC/GND.1'],
-  ['s6', 'FRM'],
-  ['s6', 'FRM/LOADERTWR.R'],
-  ['s6', 'FRM/LOADERTWR.R@near=PIN.2:30'],
-  ['s6', 'HYD'],
-  ['s6', 'HYD/HOSE.boom.L'],
-  ['s6', 'HYD/HOSE.boom.L@end=A;z=340'],
-  ['s6', 'INST'],
-  ['s6', 'INST/OILP'],
-  ['s6', 'INST/TEMP'],
-  ['s6', 'STEER'],
-  ['s6', 'STEER/DRAG'],
-  ['s7', 'BRK'],
-  ['s7', 'BRK/DISC.L'],
-  ['s7', 'BRK/DISC.R'],
-  ['s7', 'BRK/LINING'],
-  ['s7', 'BRK/LINING.L'],
-  ['s7', 'BRK/PARK'],
-  ['s7', 'COOL'],
-  ['s7', 'ELEC'],
-  ['s7', 'ELEC/BAT.1'],
-  ['s7', 'ELEC/CBL'],
-  ['s7', 'ELEC/GND.1'],
-  ['s7', 'ELEC/STR'],
-  ['s7', 'PROT'],
-  ['s7', 'PROT/ROPS'],
-];
+const folder = join(import.meta.dirname, '../../../reference/scenarios');
+const scenarios = new Map(
+  readdirSync(folder).flatMap((file) => {
+    const [name] = /^s\d(?=-)/.exec(file) ?? [];
+    return name === undefined ? [] : [[name, JSON.parse(readFileSync(join(folder, file), 'utf8')) as Scenario]];
+  }),
+);
 
+/** What holds a place, or several, in a scenario file. */
+const placeKeys: ReadonlySet<string> = new Set(['item', 'locations', 'has', 'at']);
+
+const placesIn = (part: unknown): string[] =>
+  Object.entries(Object(part)).flatMap(([key, value]) =>
+    placeKeys.has(key) ? [value].flat().map(String) : typeof value === 'object' ? placesIn(value) : [],
+  );
+
+/** Every place that the worked cases name, by the case. */
+export const scenarioPlaces: readonly (readonly [string, string])[] = [...scenarios].flatMap(([name, scenario]) =>
+  [...new Set(placesIn(scenario))].map((place) => [name, place] as const),
+);
+
+/** The machine of a worked case. */
 export function layoutOf(scenario: string): Layout {
-  const layout = scenarioLayouts[scenario];
-  if (layout === undefined) throw new Error(`no scenario ${scenario}`);
-  return layout;
+  const found = scenarios.get(scenario);
+  if (found === undefined) throw new Error(`no scenario ${scenario}`);
+  return found.machine.layout;
 }

@@ -7,7 +7,7 @@ import { resultParts, sayLimit } from '../../../../shared-lib/report/reading-wor
 import { computeSheet } from '../../../../shared-lib/sheets/compute.ts';
 import { sheetOf, sheets } from '../../../../shared-lib/sheets/index.ts';
 import type { InputSpec, Sheet } from '../../../../shared-lib/sheets/sheet-kind.ts';
-import { loaderLayout } from '../../../support/test-recorder.ts';
+import { loaderLayout } from '../../../support/loader-layout.ts';
 
 const pressure: InputSpec = { kind: 'number', label: 'Cap', unit: 'kPa', possible: [0, 500] };
 const table: InputSpec = {
