@@ -16,8 +16,10 @@ import { go } from '../app/place.ts';
 import { TagPlate } from '../stage/shapes/tag/TagPlate.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Choice } from '../ui/Choice.tsx';
+import { classNames } from '../ui/class-names.ts';
 import { ErrorNote } from '../ui/ErrorNote.tsx';
 import painted from '../ui/painted.module.css';
+import laidOut from '../ui/panes.module.css';
 import { TextField } from '../ui/TextField.tsx';
 import pageStyles from './ChoicesPage.module.css';
 import { Endings } from './Endings.tsx';
@@ -98,9 +100,9 @@ export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
   };
 
   return (
-    <div className={pageStyles.panes}>
+    <div className={classNames(laidOut.panes, laidOut.underPanels, pageStyles.panes)}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long statement is scrolled through by keyboard */}
-      <section className={pageStyles.desk} aria-label="The statement" tabIndex={0}>
+      <section className={laidOut.desk} aria-label="The statement" tabIndex={0}>
         <article className={styles.leaf}>
           <header className={styles.head}>
             {line !== undefined && (
@@ -194,7 +196,7 @@ export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
           </div>
         </article>
       </section>
-      <aside className={pageStyles.side} aria-label="Decisions">
+      <aside className={classNames(laidOut.side, pageStyles.side)} aria-label="Decisions">
         <ShownPhotos record={record} finding={finding} shown={shown} onChange={setShown} />
         <DecidedBefore choices={choices} reading={finding?.id ?? null} />
         <LeftToDecide record={record} choices={choices} reading={finding?.id ?? null} />

@@ -45,7 +45,7 @@ export function Outcome(props: OutcomeProps) {
         <span>whose limit</span>
         <span>verdict</span>
       </div>
-      <ul className={styles.table} aria-label={`Results of ${sheet.name.toLowerCase()}`}>
+      <ul aria-label={`Results of ${sheet.name.toLowerCase()}`}>
         {outcome.results.map((result, index) => {
           const line = lines[index];
           if (line === undefined) return null;

@@ -115,7 +115,7 @@ export function ResultRow(props: ResultRowProps) {
             </button>
           )}
         </span>
-        <span className={styles.verdict}>
+        <span>
           <VerdictMark verdict={result.verdict} />
         </span>
         <span className={styles.how}>

@@ -47,7 +47,15 @@ test('choices stand side by side with what they leave; the owner completes a sta
   expect(await seriousViolations(page)).toEqual([]);
   await program.picture('decision-blank');
 
+  // What was shown and decided stands beside the statement, and its end is reached by the wheel.
   const keep = statement.getByRole('button', { name: 'Keep it as it was read' });
+  const [leaf, beside] = await Promise.all([statement.boundingBox(), decisions.boundingBox()]);
+  expect(beside?.x).toBe((leaf?.x ?? 0) + (leaf?.width ?? 0));
+  await expect(keep).not.toBeInViewport();
+  await page.mouse.move((leaf?.x ?? 0) + 200, (leaf?.y ?? 0) + 200);
+  await page.mouse.wheel(0, 5_000);
+  await expect(keep).toBeInViewport({ ratio: 1 });
+
   await page.keyboard.press('3');
   await page.keyboard.type('the first of July');
   await expect(statement).toContainText('to put it off until the first of July.');
