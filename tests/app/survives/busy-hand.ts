@@ -61,6 +61,7 @@ export class BusyHand {
   async tidy(): Promise<void> {
     await this.#closeCard();
     await this.#visit.toPage();
+    await this.#putOutcomesAway();
   }
 
   readonly #writeFinding = async (): Promise<void> => {
@@ -123,6 +124,14 @@ export class BusyHand {
     note(photosAtOnce);
     await outcome.getByRole('button', { name: 'Put this away' }).click();
   };
+
+  /** The outcome of an import that was cut off before it was put away would pass for that of the next. */
+  async #putOutcomesAway(): Promise<void> {
+    const away = this.#page
+      .getByRole('region', { name: 'Photos taken in' })
+      .getByRole('button', { name: 'Put this away' });
+    while ((await away.count()) > 0) await away.first().click();
+  }
 
   async #judge(number: number): Promise<void> {
     const card = this.#card(number);
