@@ -11,7 +11,8 @@ export const crackGrowth = sheet(
       return { lines: [{ of: 'growth', seen: false }], void: 'the part was changed between the two readings' };
     }
     const how = given.word('how') === 'scaled photo' ? 'scaled photo' : 'scale on the part';
-    const off = Math.max(given.uncertainty('before') ?? 0, given.uncertainty('now') ?? 0) || lengthOffMm[how];
+    // The ± of one length says nothing of the other.
+    const off = Math.max(given.uncertainty('before') ?? lengthOffMm[how], given.uncertainty('now') ?? lengthOffMm[how]);
     const growth = now - before;
     // 1e-9: twice 0.5 and 1.0 are the same edge, whatever binary arithmetic makes of them.
     const shown = growth >= 2 * off * (1 - 1e-9);

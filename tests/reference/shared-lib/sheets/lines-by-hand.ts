@@ -1015,6 +1015,25 @@ export const linesByHand: readonly LineByHand[] = [
       verdict,
     }),
   ),
+  // A ± typed beside one length leaves the other as good as it usually is; beside both it stands for both.
+  ...(
+    [
+      ['22 ± 0.1', '22.9', 'no growth shown'],
+      ['22', '22.9 ± 0.1', 'no growth shown'],
+      ['22 ± 0.1', '23', 'shown'],
+      ['22 ± 0.1', '22.2 ± 0.1', 'shown'],
+      ['22 ± 2', '25.9', 'no growth shown'],
+      ['22', '26 ± 2', 'shown'],
+    ] as const
+  ).map(
+    ([before, now, verdict]): LineByHand => ({
+      title: `${before} to ${now} mm`,
+      sheet: 'MS-24',
+      input: { inputs: { before, now } },
+      of: 'growth',
+      verdict,
+    }),
+  ),
   {
     title: '9 mm in 210 h are 4.2857 in 100',
     sheet: 'MS-24',
