@@ -2,6 +2,9 @@ import { type ComputedLine, sheet } from '../sheet-kind.ts';
 import { leastCrankingVolts } from './limits.ts';
 import { crankingSheet } from './sheet.ts';
 
+/** Binary arithmetic must not decide: 0.8 × 12 V and 9.6 V are the same edge. */
+const guard = 1e-9;
+
 export const cranking = sheet(
   crankingSheet,
   (given) => {
@@ -25,7 +28,7 @@ export const cranking = sheet(
     const says = [
       ...(system === null ? ['The system’s voltage is not known, so the battery voltage is not judged.'] : []),
       ...pointsTo(
-        volts === null || limit?.min === undefined ? null : volts < limit.min,
+        volts === null || limit?.min === undefined ? null : volts < limit.min * (1 - guard),
         current === null || usualCurrent === null ? null : current / usualCurrent,
         speed === null || neededSpeed === null ? null : speed < neededSpeed,
         speed === 0,
@@ -41,7 +44,7 @@ export const cranking = sheet(
   (given) => {
     const [volts, dip, system] = [given.number('volts'), given.number('dip'), given.number('system')];
     return [
-      ...(volts !== null && system !== null && volts > 1.2 * system
+      ...(volts !== null && system !== null && volts > 1.2 * system * (1 + guard)
         ? [
             {
               input: 'volts',
