@@ -28,12 +28,12 @@ export function UndoLink({ visitId }: { readonly visitId: string }) {
   return (
     <div className={styles.undo}>
       {canUndo !== null && (
-        <Button look="link" onPress={runUndo} disabled={undo.isRunning} className={styles.link}>
+        <Button look="link" onPress={runUndo} disabled={undo.isRunning} repeats className={styles.link}>
           {`Undo: ${operationWords(canUndo)}`}
         </Button>
       )}
       {canUndo === null && canRedo !== null && (
-        <Button look="link" onPress={runRedo} disabled={redo.isRunning} className={styles.link}>
+        <Button look="link" onPress={runRedo} disabled={redo.isRunning} repeats className={styles.link}>
           {`Redo: ${operationWords(canRedo)}`}
         </Button>
       )}

@@ -1,4 +1,4 @@
-import type { ReactNode, Ref } from 'react';
+import { type MouseEvent, type ReactNode, type Ref, useRef, useState } from 'react';
 import styles from './Button.module.css';
 import { classNames } from './class-names.ts';
 import { KeyCap } from './KeyCap.tsx';
@@ -16,6 +16,8 @@ interface ButtonProps {
   readonly label?: string | undefined;
   readonly pressed?: boolean | undefined;
   readonly expanded?: boolean | undefined;
+  /** Pressed quickly one time after the other, and each press counts. */
+  readonly repeats?: boolean | undefined;
   readonly className?: string | undefined;
   readonly ref?: Ref<HTMLButtonElement> | undefined;
 }
@@ -28,7 +30,13 @@ const looks = {
   'in-hand': [styles.inHand],
 } as const;
 
-/** Every action that is not a place to go to. */
+/** Two presses of a key within this time are one. Common practice, no source. */
+const oncePerMs = 400;
+
+/**
+ * Every action that is not a place to go to. A double press is one press: the second one would write the same again, or
+ * hit what has moved under the finger. Switched off while the focus is on it, it keeps the focus.
+ */
 export function Button({
   children,
   look = 'plain',
@@ -40,16 +48,35 @@ export function Button({
   label,
   pressed,
   expanded,
+  repeats = false,
   className,
   ref,
 }: ButtonProps) {
+  const [hasFocus, setFocus] = useState(false);
+  const lastPressMs = useRef(Number.NEGATIVE_INFINITY);
+  const handleClick = (event: MouseEvent) => {
+    const isByKey = event.detail === 0;
+    const isAgain = isByKey ? event.timeStamp - lastPressMs.current < oncePerMs : event.detail > 1;
+    lastPressMs.current = event.timeStamp;
+    // Of a button that hands over a form, the form would go on by itself.
+    if (disabled || (isAgain && !repeats)) event.preventDefault();
+    else onPress?.();
+  };
+  const leave = () => {
+    setFocus(false);
+    // Whoever has been elsewhere meanwhile means the next press.
+    lastPressMs.current = Number.NEGATIVE_INFINITY;
+  };
   return (
     <button
       ref={ref}
       type={type}
       className={classNames(styles.button, ...looks[look], wide && styles.wide, className)}
-      onClick={onPress}
-      disabled={disabled}
+      onClick={handleClick}
+      onFocus={() => setFocus(true)}
+      onBlur={leave}
+      disabled={disabled && !hasFocus}
+      aria-disabled={(disabled && hasFocus) || undefined}
       aria-label={label}
       aria-pressed={pressed}
       aria-expanded={expanded}
