@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import styles from './ScalePane.module.css';
@@ -9,10 +10,33 @@ interface KnownSizesProps {
   readonly unit: string;
 }
 
+type Size = 'length' | 'diameter' | 'wide' | 'high';
+
+const firstSize: Readonly<Record<ScaleDraft['way'], Size>> = {
+  'known-length': 'length',
+  'known-circle': 'diameter',
+  'known-points': 'wide',
+};
+
+/** All that the photo has to give is set, and the size is what lacks. A circle takes points for as long as one likes. */
+function asksSizeNext(draft: ScaleDraft): boolean {
+  const set = draft.points[draft.way].length;
+  if (draft.way === 'known-length') return set === 2 && draft.length === '';
+  return draft.way === 'known-points' && draft.known === 'rectangle' && set === 4 && draft.wide === '';
+}
+
 /** What is known of the reference: one size, or where its points lie. */
 export function KnownSizes({ draft, setDraft, unit }: KnownSizesProps) {
-  const field = (label: string, key: 'length' | 'diameter' | 'wide' | 'high') => (
+  const first = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
+  const isNext = asksSizeNext(draft);
+  useEffect(() => {
+    const field = first.current;
+    // Who is in the pane already, as with arrows among the ways, is not pulled on.
+    if (isNext && field?.closest('aside')?.contains(document.activeElement) === false) field.focus();
+  }, [isNext]);
+  const field = (label: string, key: Size) => (
     <NumberField
+      ref={key === firstSize[draft.way] ? first : undefined}
       label={label}
       unit={unit}
       value={draft[key]}

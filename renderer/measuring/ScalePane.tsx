@@ -23,6 +23,8 @@ interface ScalePaneProps {
   readonly shot: Shot;
   readonly scale: Scale;
   readonly onWay: (way: ScaleWay) => void;
+  /** The keys go to the photo, to set what the way in hand asks for. */
+  readonly onToPhoto: () => void;
   readonly onStraight: (calibrationId: string) => void;
   readonly onClose: () => void;
   /** Other ways to set the points: a card found in the photo. */
@@ -36,13 +38,13 @@ const ways: readonly { value: ScaleWay; words: string; note: string }[] = [
 ];
 
 const hints: Readonly<Record<ScaleWay, string>> = {
-  'known-length': 'Pull from end to end of it on the photo. The longer it is, the surer the scale.',
+  'known-length': 'Pull from end to end of it on the photo, or tap both ends. The longer it is, the surer the scale.',
   'known-circle': 'Tap five or more points all round its rim.',
   'known-points': 'Tap them one after the other. A wrong one is picked and dragged, or deleted.',
 };
 
 /** The scale of the photo on the stage: what is known, where it lies, and how well it fits. */
-export function ScalePane({ record, shot, scale, onWay, onStraight, onClose, offer }: ScalePaneProps) {
+export function ScalePane({ record, shot, scale, onWay, onToPhoto, onStraight, onClose, offer }: ScalePaneProps) {
   const { shop } = useAppState();
   const { draft, setDraft, fit, missing, refusal } = scale;
   const unit = unitFor('mm', shop.units);
@@ -52,7 +54,10 @@ export function ScalePane({ record, shot, scale, onWay, onStraight, onClose, off
       className={styles.pane}
       aria-label={`Scale of photo ${shot.sequence}`}
       onKeyDown={(event) => {
-        if (event.key !== 'Escape' || event.defaultPrevented) return;
+        if (event.defaultPrevented) return;
+        if (event.key === 'Enter' && event.target instanceof HTMLInputElement && event.target.type === 'radio')
+          onToPhoto();
+        if (event.key !== 'Escape') return;
         event.stopPropagation();
         onClose();
       }}

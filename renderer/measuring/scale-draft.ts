@@ -72,7 +72,7 @@ export function readyScale(draft: ScaleDraft, plane: string, units: UnitSystem):
   switch (draft.way) {
     case 'known-length': {
       const [from, to] = set;
-      if (!from || !to) return missing('Pull from end to end of the known length on the photo.');
+      if (!from || !to) return missing('Pull from end to end of the known length on the photo, or tap both ends.');
       const lengthMm = millimetresOf(draft.length, units);
       if (lengthMm === null) return missing('Type how long it is.');
       return { reference: { method: 'known-length', ends: [from.at, to.at], lengthMm, ...common }, missing: null };

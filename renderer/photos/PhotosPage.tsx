@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { defectOf } from '../../shared-lib/defects/index.ts';
 import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
@@ -19,7 +19,7 @@ import { changeOnPhoto, labelsOnStraight, marksOnStraight } from '../measuring/s
 import { useScale } from '../measuring/use-scale.ts';
 import { useStraight } from '../measuring/use-straight.ts';
 import { FilmStrip } from '../stage/FilmStrip.tsx';
-import { PhotoStage } from '../stage/PhotoStage.tsx';
+import { PhotoStage, type StageHand } from '../stage/PhotoStage.tsx';
 import { ToolRail } from '../stage/ToolRail.tsx';
 import type { ToolName } from '../stage/tools/index.ts';
 import type { MarkChange } from '../stage/tools/machine.ts';
@@ -74,6 +74,12 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
   const [picked, setPicked] = useState<string | null>(null);
   const [isScaling, setScaling] = useState(false);
   const [straightId, setStraightId] = useState<string | null>(null);
+  const stage = useRef<StageHand>(null);
+  const takeKeys = () => stage.current?.takeKeys();
+  useEffect(() => {
+    // Come by a key, the keys are the stage's; whoever is somewhere already stays there.
+    if (document.activeElement === document.body) stage.current?.takeKeys();
+  }, []);
   const scale = useScale(record, shot, isScaling);
   const planes = useMemo(() => record.calibrations.filter(({ shotId }) => shotId === shot.id), [record, shot.id]);
   const straightPlane = isScaling ? null : (planes.find(({ id }) => id === straightId) ?? null);
@@ -113,21 +119,27 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
     const belongsTo = photoMarks.find(({ id }) => id === markId)?.findingId;
     if (belongsTo) openFinding(belongsTo);
   };
-  const takeScale = (way: ScaleWay = scale.draft.way) => {
+  const setWay = (way: ScaleWay) => {
     setPicked(null);
     setScaling(true);
     scale.setDraft((now) => ({ ...now, way }));
     setTool(way === 'known-length' && scale.draft.points[way].length === 2 ? 'pick' : toolOfWay[way]);
   };
+  const takeScale = () => {
+    setWay(scale.draft.way);
+    takeKeys();
+  };
   const leaveScale = (next: ToolName = 'pick') => {
     setPicked(null);
     setScaling(false);
     setTool(next);
+    takeKeys();
   };
   /** While the scale is set, picking and its own tool work on it; any other tool means a mark again. */
   const takeTool = (next: ToolName) => {
     if (isScaling && next !== 'pick' && next !== toolOfWay[scale.draft.way]) leaveScale(next);
     else setTool(next);
+    takeKeys();
   };
   const changes = useMarkChanges({
     record,
@@ -172,6 +184,7 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
       />
       <div className={styles.stage}>
         <PhotoStage
+          ref={stage}
           shot={straight?.shot ?? shot}
           sources={straight?.sources ?? sources}
           marks={marks}
@@ -202,7 +215,8 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
           record={record}
           shot={shot}
           scale={scale}
-          onWay={takeScale}
+          onWay={setWay}
+          onToPhoto={takeKeys}
           onStraight={(id) => {
             leaveScale();
             setStraightId(id);
@@ -211,20 +225,17 @@ function Stage({ record, shots, shot, findingId }: StageProps) {
           offer={<CardOffer scale={scale} />}
         />
       ) : finding === undefined ? (
-        <ShotPane
-          record={record}
-          shot={shot}
-          onMarkWith={setTool}
-          onScale={() => takeScale()}
-          onFinding={openFinding}
-        />
+        <ShotPane record={record} shot={shot} onMarkWith={takeTool} onScale={takeScale} onFinding={openFinding} />
       ) : (
         <FindingPane
           record={record}
           findingId={finding.id}
           shotId={shot.id}
-          onClose={() => openFinding(undefined)}
-          onMark={() => setTool(defectOf(finding.defect)?.mark ?? 'area')}
+          onClose={() => {
+            openFinding(undefined);
+            takeKeys();
+          }}
+          onMark={() => takeTool(defectOf(finding.defect)?.mark ?? 'area')}
         />
       )}
     </div>

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { alongRow, moveFocus } from '../ui/move-focus.ts';
 import styles from './FilmStrip.module.css';
 import { useLetterKeys } from './use-letter-keys.ts';
 import { stageWords } from './words.ts';
@@ -19,7 +20,7 @@ interface FilmStripProps {
   readonly children?: ReactNode;
 }
 
-/** The visit's shots along the edge of the stage. N and B go forward and back. */
+/** The visit's shots along the edge of the stage: N and B go forward and back, arrows where the focus is in it. */
 export function FilmStrip({ shots, picked, onPick, children }: FilmStripProps) {
   const strip = useRef<HTMLOListElement>(null);
   const [hidden, setHidden] = useState(0);
@@ -53,12 +54,23 @@ export function FilmStrip({ shots, picked, onPick, children }: FilmStripProps) {
     <div className={styles.film}>
       {children !== undefined && <div className={styles.caption}>{children}</div>}
       <div className={styles.row}>
-        <ol ref={strip} className={styles.strip} aria-label={stageWords.shots}>
-          {shots.map((shot) => (
+        <ol
+          ref={strip}
+          className={styles.strip}
+          aria-label={stageWords.shots}
+          onKeyDown={(event) => {
+            const next = moveFocus(event, alongRow);
+            const there = next === null ? undefined : shots[next];
+            if (there) onPick(there.id);
+          }}
+        >
+          {shots.map((shot, index) => (
             <li key={shot.id}>
               <button
                 type="button"
                 className={styles.shot}
+                // Tab passes the strip in one step, however many photos there are.
+                tabIndex={index === Math.max(0, now) ? 0 : -1}
                 aria-current={shot.id === picked || undefined}
                 aria-label={
                   shot.caption === ''

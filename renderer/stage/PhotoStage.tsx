@@ -1,4 +1,4 @@
-import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { type Ref, useEffect, useId, useImperativeHandle, useLayoutEffect, useRef, useState } from 'react';
 import type { Tag } from '../../shared-lib/geometry/tag-plate.ts';
 import type { View } from '../../shared-lib/geometry/viewport.ts';
 import type { Mark } from '../../shared-lib/model/mark.ts';
@@ -36,6 +36,13 @@ export interface PhotoStageProps {
   /** What the photo shows, for those who cannot see it. */
   readonly label?: string;
   readonly nameOf?: (mark: Mark) => string;
+  readonly ref?: Ref<StageHand>;
+}
+
+/** What a screen may do with the stage's keys. */
+export interface StageHand {
+  /** The keys go to the stage: arrows move the cross-hair. */
+  readonly takeKeys: () => void;
 }
 
 /** The photo as large as the window allows, with its marks. Props in, callbacks out; it fetches nothing but pixels. */
@@ -57,6 +64,7 @@ export function PhotoStage(props: PhotoStageProps) {
   const latest = useRef({ scene, view, sources });
   const stage = useRef<HTMLDivElement>(null);
   const listId = useId();
+  useImperativeHandle(props.ref, () => ({ takeKeys: () => stage.current?.focus({ preventScroll: true }) }), []);
 
   useLayoutEffect(() => {
     latest.current = { scene, view, sources };

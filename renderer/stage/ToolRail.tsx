@@ -1,5 +1,6 @@
 import { classNames } from '../ui/class-names.ts';
 import { KeyCap } from '../ui/KeyCap.tsx';
+import { alongColumn, moveFocus } from '../ui/move-focus.ts';
 import painted from '../ui/painted.module.css';
 import styles from './ToolRail.module.css';
 import { type Tool, type ToolName, tools } from './tools/index.ts';
@@ -18,7 +19,7 @@ interface ToolRailProps {
 const scaleKey = 'C';
 const scaleIcon: Tool['icon'] = { lines: 'M3 21 21 3l8 8-18 18zM8 16l4 4M12.500 11.500l3 3M17 7l4 4' };
 
-/** The tools within a thumb's reach: icon, word and key. The one in hand is painted. */
+/** The tools within a thumb's reach: icon, word and key. The one in hand is painted, and where Tab comes to. */
 export function ToolRail({ tool, onToolChange, isScaling, onScale }: ToolRailProps) {
   useLetterKeys((letter) => {
     const meant = tools.find(({ key }) => key === letter);
@@ -27,12 +28,19 @@ export function ToolRail({ tool, onToolChange, isScaling, onScale }: ToolRailPro
     return meant !== undefined || letter === scaleKey;
   });
   return (
-    <div className={styles.rail} role="toolbar" aria-orientation="vertical" aria-label={stageWords.tools}>
+    <div
+      className={styles.rail}
+      role="toolbar"
+      aria-orientation="vertical"
+      aria-label={stageWords.tools}
+      onKeyDown={(event) => moveFocus(event, alongColumn)}
+    >
       {tools.map((each) => (
         <button
           key={each.name}
           type="button"
           className={classNames(styles.tool, each.name === tool && painted.painted)}
+          tabIndex={each.name === tool ? 0 : -1}
           aria-pressed={each.name === tool}
           aria-keyshortcuts={each.key}
           title={each.hint}
@@ -46,6 +54,7 @@ export function ToolRail({ tool, onToolChange, isScaling, onScale }: ToolRailPro
       <button
         type="button"
         className={classNames(styles.tool, isScaling && painted.painted)}
+        tabIndex={tool === null ? 0 : -1}
         aria-pressed={isScaling}
         aria-keyshortcuts={scaleKey}
         title={stageWords.scaleHint}

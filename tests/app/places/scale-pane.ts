@@ -7,7 +7,7 @@ export class ScalePane extends Place {
   readonly element: Locator;
   readonly fit: Locator;
 
-  private constructor(program: Program, photo: number) {
+  constructor(program: Program, photo: number) {
     super(program);
     this.element = this.page.getByRole('complementary', { name: `Scale of photo ${photo}` });
     this.fit = this.element.getByRole('region', { name: 'How well it fits' });

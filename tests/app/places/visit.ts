@@ -22,6 +22,11 @@ export class Visit extends Place {
 
   async toPhotos(): Promise<Stage> {
     await this.#turnTo('Photos');
+    return this.stage();
+  }
+
+  /** The photo that stands open. */
+  async stage(): Promise<Stage> {
     const stage = new Stage(this.program);
     await stage.isReady();
     return stage;
