@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Layout } from '../../shared-lib/model/layout.ts';
 import { speakLocation } from '../../shared-lib/parts/speak-location.ts';
 import { Button } from '../ui/Button.tsx';
+import { useFocusBack } from '../ui/use-focus-back.ts';
 import styles from './PlaceField.module.css';
 import { PlacePicker } from './PlacePicker.tsx';
 
@@ -17,15 +18,20 @@ interface PlaceFieldProps {
 /** A place in words, and the way to another. */
 export function PlaceField({ label, layout, place, onPlace }: PlaceFieldProps) {
   const [isOpen, setOpen] = useState(false);
+  const back = useFocusBack();
+  const close = () => {
+    back.ask();
+    setOpen(false);
+  };
   if (isOpen) {
     return (
       <PlacePicker
         layout={layout}
         onPick={(path) => {
-          setOpen(false);
+          close();
           if (path !== place) onPlace(path);
         }}
-        onClose={() => setOpen(false)}
+        onClose={close}
       />
     );
   }
@@ -36,6 +42,7 @@ export function PlaceField({ label, layout, place, onPlace }: PlaceFieldProps) {
         {place === null ? <span className="soft">not said yet</span> : speakLocation(place, layout, { long: true })}
       </span>
       <Button
+        ref={back.ref}
         look="link"
         onPress={() => setOpen(true)}
         label={place === null ? `Say the ${label.toLowerCase()}` : `Change the ${label.toLowerCase()}`}

@@ -4,19 +4,13 @@ import type { OfferedComponent } from '../../shared-lib/parts/children-of.ts';
 import { type AssemblyChoice, componentTree, type SystemChoice } from '../../shared-lib/parts/component-tree.ts';
 import { findComponents } from '../../shared-lib/parts/find-components.ts';
 import { Button } from '../ui/Button.tsx';
-import { TextField } from '../ui/TextField.tsx';
+import { PickList, type PickOption } from './PickList.tsx';
 import styles from './PlacePicker.module.css';
 
 interface PlacePickerProps {
   readonly layout: Layout;
   readonly onPick: (path: string) => void;
   readonly onClose: () => void;
-}
-
-interface Option {
-  readonly key: string;
-  readonly words: string;
-  readonly onPress: () => void;
 }
 
 /** Where: a word and a number find it at once; or three taps, from the machine's systems down. */
@@ -28,18 +22,18 @@ export function PlacePicker({ layout, onPick, onClose }: PlacePickerProps) {
   const tree = useMemo(() => componentTree(layout), [layout]);
   const found = useMemo(() => (find.trim() === '' ? [] : findComponents(find, layout)), [find, layout]);
 
-  const pickOption = ({ path, label }: OfferedComponent): Option => ({
+  const pickOption = ({ path, label }: OfferedComponent): PickOption => ({
     key: path,
     words: label,
     onPress: () => onPick(path),
   });
-  const options = (): readonly Option[] => {
+  const options = (): readonly PickOption[] => {
     if (find.trim() !== '') return found.map(pickOption);
     if (system === null) {
       return tree.map((choice) => ({ key: choice.path, words: choice.label, onPress: () => setSystem(choice) }));
     }
     if (assembly === null) {
-      const whole: Option = {
+      const whole: PickOption = {
         key: system.path,
         words: `All of it: ${system.label}`,
         onPress: () => onPick(system.path),
@@ -61,7 +55,6 @@ export function PlacePicker({ layout, onPick, onClose }: PlacePickerProps) {
     if (assembly !== null) setAssembly(null);
     else setSystem(null);
   };
-  const shown = options();
   return (
     <section
       className={styles.picker}
@@ -74,29 +67,23 @@ export function PlacePicker({ layout, onPick, onClose }: PlacePickerProps) {
         else onClose();
       }}
     >
-      <TextField
+      <PickList
         label="Where is it?"
-        value={typed}
-        onChange={setTyped}
         placeholder="exhaust seat 3, left boom hose"
-        autoFocus
+        typed={typed}
+        onType={setTyped}
         maxLength={120}
-      />
-      {system !== null && find.trim() === '' && (
-        <Button look="link" onPress={back}>
-          {`Back to ${assembly === null ? 'the whole machine' : system.label.toLowerCase()}`}
-        </Button>
-      )}
-      {shown.length === 0 && <p className="soft">This machine has no part of that name.</p>}
-      <ul className={styles.options}>
-        {shown.map(({ key, words, onPress }) => (
-          <li key={key}>
-            <button type="button" className={styles.option} onClick={onPress}>
-              {words}
-            </button>
-          </li>
-        ))}
-      </ul>
+        autoFocus
+        options={options()}
+        first={() => findComponents(typed, layout).map(pickOption)[0]}
+        none="This machine has no part of that name."
+      >
+        {system !== null && find.trim() === '' && (
+          <Button look="link" onPress={back}>
+            {`Back to ${assembly === null ? 'the whole machine' : system.label.toLowerCase()}`}
+          </Button>
+        )}
+      </PickList>
       <Button look="link" onPress={onClose}>
         Leave it
       </Button>

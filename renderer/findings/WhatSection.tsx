@@ -5,26 +5,39 @@ import { defectOf } from '../../shared-lib/defects/index.ts';
 import { lastUsedFirst } from '../../shared-lib/defects/last-used-first.ts';
 import { useAnswer } from '../api/queries.ts';
 import { Button } from '../ui/Button.tsx';
-import { TextField } from '../ui/TextField.tsx';
+import { useFocusBack } from '../ui/use-focus-back.ts';
 import styles from './FindingCard.module.css';
+import { PickList, type PickOption } from './PickList.tsx';
 import picker from './PlacePicker.module.css';
 import type { SectionProps } from './section.ts';
 
 /** What it is: the kinds that fit the part, last used first; all others behind, and by a word. */
 export function WhatSection({ finding, edit }: SectionProps) {
   const defect = defectOf(finding.defect);
-  const [isOpen, setOpen] = useState(defect === null);
+  const [isChanging, setChanging] = useState(false);
+  // What was picked may be refused: until the record has a kind there is one to pick.
+  const isOpen = isChanging || defect === null;
+  const back = useFocusBack();
+  const close = () => {
+    back.ask();
+    setChanging(false);
+  };
   const choose = (chosen: Defect) => {
-    setOpen(false);
+    close();
     if (chosen.id !== finding.defect) edit({ defect: chosen.id });
   };
   return (
     <section className={styles.section} aria-label="What it is">
-      {defect !== null && !isOpen && (
+      {!isOpen && (
         <div>
           <div className={styles.row}>
             <h3 className={styles.heading}>{defect.name}</h3>
-            <Button look="link" onPress={() => setOpen(true)} label={`Change what it is, now ${defect.name}`}>
+            <Button
+              ref={back.ref}
+              look="link"
+              onPress={() => setChanging(true)}
+              label={`Change what it is, now ${defect.name}`}
+            >
               Change
             </Button>
           </div>
@@ -35,7 +48,7 @@ export function WhatSection({ finding, edit }: SectionProps) {
         <DefectPicker
           place={finding.locations[0] ?? null}
           onPick={choose}
-          onClose={defect === null ? undefined : () => setOpen(false)}
+          onClose={defect === null ? undefined : close}
         />
       )}
     </section>
@@ -62,25 +75,29 @@ function DefectPicker({ place, onPick, onClose }: DefectPickerProps) {
     return [...lastUsedFirst(fitting, lastUsed.data?.defects ?? []), ...others];
   }, [place, lastUsed.data]);
   const shown = find.trim() === '' ? offered : offered.filter((defect) => fits(defect, find.trim()));
+  const options = shown.map(
+    (defect): PickOption => ({
+      key: defect.id,
+      words: (
+        <>
+          <strong>{defect.name}</strong> <span className={styles.small}>{defect.meaning}</span>
+        </>
+      ),
+      onPress: () => onPick(defect),
+    }),
+  );
   return (
     <div className={picker.picker}>
-      <TextField
+      <PickList
         label="What is it?"
-        value={find}
-        onChange={setFind}
         placeholder="crack, scuffing, leak"
+        typed={find}
+        onType={setFind}
         maxLength={60}
+        options={options}
+        first={() => options[0]}
+        none="No kind of that name. Your own words below say it too."
       />
-      <ul className={picker.options}>
-        {shown.map((defect) => (
-          <li key={defect.id}>
-            <button type="button" className={picker.option} onClick={() => onPick(defect)}>
-              <strong>{defect.name}</strong> <span className={styles.small}>{defect.meaning}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
-      {shown.length === 0 && <p className="soft">No kind of that name. Your own words below say it too.</p>}
       {onClose !== undefined && (
         <Button look="link" onPress={onClose}>
           Leave it

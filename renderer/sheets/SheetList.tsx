@@ -7,6 +7,7 @@ import { worstVerdict } from '../../shared-lib/verdict/worst.ts';
 import { go } from '../app/place.ts';
 import { classNames } from '../ui/class-names.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
+import { alongColumn, moveFocus } from '../ui/move-focus.ts';
 import laidOut from '../ui/panes.module.css';
 import { SearchField } from '../ui/SearchField.tsx';
 import styles from './SheetList.module.css';
@@ -40,7 +41,8 @@ export function SheetList({ record }: SheetListProps) {
         {shelves.length === 0 && (
           <p className={styles.none}>No sheet measures that. “A size against its limit” takes any.</p>
         )}
-        <div ref={list} className={styles.columns}>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: arrows go along the buttons in it */}
+        <div ref={list} className={styles.columns} onKeyDown={(event) => moveFocus(event, alongColumn)}>
           {shelves.map(({ group, sheets }) => (
             <section key={group} className={styles.shelf} aria-label={group}>
               <h3>{group}</h3>
