@@ -76,7 +76,7 @@ function PrintRow({ record }: { readonly record: VisitRecord }) {
         {print.isRunning ? 'Writing it ...' : 'Write the draft as PDF'}
       </Button>
       {written !== null && (
-        <p role="status" className={styles.written}>
+        <p role="status">
           {countWords(written.pages, 'page')} written to <span className={styles.path}>{written.path}</span>{' '}
           <Button look="link" onPress={() => void call('shell.showFile', { path: written.path }).catch(setError)}>
             Open it
