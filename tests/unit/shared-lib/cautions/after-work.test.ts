@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cautionsFor, cautionsForFinding } from '../../../../shared-lib/cautions/cautions-for.ts';
+import { cautions } from '../../../../shared-lib/cautions/index.ts';
 import { speakRemains } from '../../../../shared-lib/cautions/speak-because.ts';
 import type { LeftLine } from '../../../../shared-lib/contract/choices.ts';
 import type { Finding } from '../../../../shared-lib/model/finding.ts';
@@ -123,6 +124,11 @@ describe('after the work on a finding', () => {
 describe('a caution that speaks until a test', () => {
   const shown = { id: 'p', readingId: null, shotId: 'shot-1' };
 
+  it('is one of those whose text asks for it, and no other', () => {
+    const untilTested = cautions.filter((each) => each.untilTested === true).map(({ id }) => id);
+    expect(untilTested.sort()).toEqual(['CAU-15', 'CAU-16', 'CAU-20', 'CAU-22']);
+  });
+
   it('stays on a mended finding until something shows that it holds', () => {
     expect(inReport([brake], done({ items: [item(brake)] }))).toContainEqual([
       'CAU-15',
@@ -154,6 +160,43 @@ describe('a reading that called', () => {
     expect(inReport([brake], done({ items: partly, left: [brake], readings: [before], proofs: showed }))).toEqual([
       ['CAU-15', 'mended in part', 'sheet'],
     ]);
+  });
+
+  it('is not over by a test that is older, at another part, or of another sheet', () => {
+    const standsWith = (test: Reading) => {
+      const items = [item(hose, { proofs: [{ id: 'p', readingId: test.id, shotId: null }] })];
+      return inReport([], done({ items, readings: [before, test] })).flatMap(([id, ...because]) =>
+        because.map((by) => `${id} ${by}`),
+      );
+    };
+    expect(standsWith(brakeTest('r2', 'within', 6000))).toEqual([]);
+    expect(standsWith(brakeTest('r2', 'within', 999))).toEqual(['CAU-15 sheet']);
+    expect(standsWith({ ...brakeTest('r2', 'within', 6000), at: 'BRK/PARK' })).toEqual(['CAU-15 sheet']);
+    expect(standsWith({ ...brakeTest('r2', 'within', 6000), sheet: 'MS-31' })).toEqual(['CAU-15 sheet']);
+  });
+
+  it('is not over by a later one that is no test of the work', () => {
+    const later = brakeTest('r2', 'within', 6000);
+    expect(inReport([], done({ items: [item(hose)], readings: [before, later] }))).toEqual([['CAU-15', 'sheet']]);
+  });
+
+  it('that is itself one of the tests after the work speaks for itself, among others too', () => {
+    const after = brakeTest('r2', 'beyond', 6000);
+    const proofs = [
+      { id: 'p', readingId: after.id, shotId: null },
+      { id: 'q', readingId: null, shotId: 'shot-1' },
+    ];
+    const showsIt = [{ id: 'p1', findingId: brake.id, shotId: null, readingId: after.id }];
+    expect(
+      inReport([brake], done({ items: [item(brake, { proofs })], readings: [after], proofs: showsIt })),
+    ).toContainEqual(expect.arrayContaining(['CAU-15', 'sheet']));
+  });
+
+  it('is over only with everything that it shows', () => {
+    const tested = { id: 'p', readingId: null, shotId: 'shot-1' };
+    const items = [item(brake, { proofs: [tested] })];
+    const both = [...showed, { id: 'p2', findingId: hose.id, shotId: null, readingId: before.id }];
+    expect(inReport([brake], done({ items, readings: [before], proofs: both }))).toEqual([['CAU-15', 'sheet']]);
   });
 
   it('is over once the same sheet is the test after the work; one that shows nothing is asked for again', () => {

@@ -29,6 +29,7 @@ const atTheBench: readonly [string, Partial<Finding>, string][] = [
   ['a cracked fuel tank', { defect: 'crack', locations: ['FUEL/TANK'] }, 'CAU-33'],
   ['charred seals', { defect: 'burnt', locations: ['HYD/CYL.boom.L/RSEAL'], facts: ['charred-seal'] }, 'CAU-34'],
   ['coolant in the oil', { defect: 'mixing', locations: ['ENG/LUB/OIL-E'] }, 'CAU-35'],
+  ['what running ruins at once', { urgency: 0, runWorse: true, locations: ['ENG/CRK'] }, 'CAU-35'],
   ['an icy step', { defect: 'missing', locations: ['FRM/STEP.1'] }, 'CAU-36'],
   ['a chafed main cable', { defect: 'chafe', locations: ['ELEC/CBL.pos'] }, 'CAU-38'],
 ];
@@ -43,6 +44,8 @@ describe('on the card of a finding', () => {
     ['a suction hose holds nothing up', { defect: 'sealleak', locations: ['HYD/HOSE.suction'] }, 'CAU-01'],
     ['a steering cylinder holds nothing up', { defect: 'sealleak', locations: ['STEER/CYL.steer'] }, 'CAU-01'],
     ['a worn tank asks for no welding', { defect: 'wear', locations: ['FUEL/TANK'] }, 'CAU-33'],
+    ['what running does not make worse', { urgency: 0, runWorse: false, locations: ['ENG/CRK'] }, 'CAU-35'],
+    ['what running makes worse, but not at once', { urgency: 1, runWorse: true, locations: ['ENG/CRK'] }, 'CAU-35'],
     ['an interlock that is worn is not defeated', { defect: 'wear', locations: ['ELEC/INTLK'] }, 'CAU-20'],
   ] satisfies [string, Partial<Finding>, string][])('%s', (_name, differs, id) => {
     expect(idsOf(cautionsForFinding(aFinding(1, differs), plainLayout))).not.toContain(id);

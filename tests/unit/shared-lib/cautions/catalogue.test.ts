@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Caution, CautionClause, PlaceRule } from '../../../../shared-lib/cautions/caution.ts';
 import { cautions } from '../../../../shared-lib/cautions/index.ts';
+import { hasAlertSymbol, signalWords } from '../../../../shared-lib/cautions/signal-word.ts';
 import { workSteps } from '../../../../shared-lib/cautions/work-step.ts';
 import { findComponent } from '../../../../shared-lib/parts/find-component.ts';
 import { parseLocation } from '../../../../shared-lib/parts/parse-location.ts';
@@ -31,6 +32,10 @@ it('has the thirty-eight of the catalogue, each with its signal word', () => {
     ]),
   );
   expect(byWord).toEqual(words);
+});
+
+it('only a notice, which speaks of no injury, goes without the safety alert symbol (ANSI Z535.4)', () => {
+  expect(signalWords.filter(hasAlertSymbol)).toEqual(['DANGER', 'WARNING', 'CAUTION']);
 });
 
 describe.each(cautions)('$id', (caution) => {
