@@ -31,6 +31,7 @@ const matching: readonly [string, ...Case][] = [
   ['hook', 'FRM/BOOM', 'crack', [], {}, { 'FRM/BOOM': 'hook' }],
   ['lift-structure', 'FRM/LOADERTWR.R', 'crack', ['growth-shown']],
   ['lift-structure', 'FRM/BOOM', 'crack', ['through-load-path']],
+  ['lift-structure', 'FRM/OUTR.FL', 'crack', ['through-load-path']],
   ['load-holding-hose', 'HYD/HOSE.boom.L', 'hosecover', ['to-reinforcement', 'load-holding-line', 'no-lock-valve']],
   ['fluid-jet', 'HYD/HOSE.boom.L', 'spray', [], { peopleNear: true }],
   ['fluid-jet', 'FUEL/HPL.1', 'spray', ['people-reach']],
@@ -78,11 +79,62 @@ const notMatching: readonly Case[] = [
   ['ELEC/SW.1', 'bypass', [], {}, { 'ELEC/SW.1': 'shut-down' }],
   ['ELEC/INTLK', 'inop'],
   ['DRV/WHEEL.FL', 'wear'],
+  ['DRV/WHEEL.FL/STUD.1', 'crack'],
   ['DRV/PTO/SHIELD', 'noguard'],
   ['COOL/FAN', 'noguard', ['people-reach']],
   ['PROT/ARMSUP', 'missing'],
   ['ELEC/CBL', 'chafe'],
 ];
+
+/** These hang on a fact, whatever the part and whatever the defect is called. */
+const onFactAlone = ['fuel-in-sump', 'carbon-monoxide', 'raised-unsupported'];
+/** These hang on a defect or fact that says by itself which part it is. */
+const whateverThePart = [...onFactAlone, 'fluid-jet', 'bare-main-cable'];
+/** These hang on the part and a fact, whatever the defect is called. */
+const whateverTheDefect = [...onFactAlone, 'parking-brake', 'chain-or-fork', 'load-holding-hose'];
+const neutralDefect = 'deposit';
+const neutralPlace = 'COOL/RAD';
+
+describe('what a do-not-operate condition hangs on', () => {
+  const whole = matching.map(([id, place, defect, facts = [], use = {}, roles]) => ({
+    id,
+    place,
+    defect,
+    facts,
+    use,
+    roles,
+  }));
+  const isNamed = ({ id, place, defect, facts, use, roles }: (typeof whole)[number]) =>
+    propose([place, defect, facts, use, roles]) === id;
+
+  it.each(whole)('$id at $place ($defect): on every fact it is told with', (context) => {
+    for (const fact of context.facts) {
+      const without = { ...context, facts: context.facts.filter((each) => each !== fact) };
+      expect(isNamed(without), fact).toBe(false);
+    }
+  });
+
+  it.each(whole)('$id at $place ($defect): on the use it is told with', (context) => {
+    if (Object.keys(context.use).length > 0) expect(isNamed({ ...context, use: {} })).toBe(false);
+    else expect(isNamed({ ...context, use: { road: true, slope: true, peopleNear: true } })).toBe(true);
+  });
+
+  it.each(whole.filter(({ id }) => !whateverTheDefect.includes(id)))(
+    '$id at $place ($defect): on the defect',
+    (context) => {
+      if (context.facts.includes('over-charged')) return expect(isNamed(context)).toBe(true);
+      expect(isNamed({ ...context, defect: neutralDefect })).toBe(false);
+    },
+  );
+
+  it.each(whole.filter(({ id }) => !whateverThePart.includes(id)))(
+    '$id at $place ($defect): on the part',
+    (context) => {
+      if (context.facts.includes('over-charged')) return expect(isNamed(context)).toBe(true);
+      expect(isNamed({ ...context, place: neutralPlace })).toBe(false);
+    },
+  );
+});
 
 describe('do-not-operate conditions', () => {
   it.each(matching)('%s: %s %s %o', (id, ...context) => {

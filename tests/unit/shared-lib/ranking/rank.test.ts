@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Severity } from '../../../../shared-lib/model/finding.ts';
+import type { Probability, Severity } from '../../../../shared-lib/model/finding.ts';
 import { rank } from '../../../../shared-lib/ranking/rank.ts';
 import type { Cause, Rankable } from '../../../../shared-lib/ranking/rankable.ts';
 import { residual } from '../../../../shared-lib/ranking/residual.ts';
@@ -190,6 +190,89 @@ describe('the order inside a tier', () => {
   });
 });
 
+describe('what decides a tier', () => {
+  const ground = (differs: Partial<Rankable>, use = noUse) => ranked([aRankable(1, differs)], [], use)[0]?.ground;
+
+  it.each([
+    [{ safety: { severity: 1, probability: 'D' }, urgency: 0, runWorse: true }, 'safety'],
+    // Medium and 'within 250 hours' both say tier 3: what can hurt somebody is the reason given.
+    [{ safety: { severity: 3, probability: 'C' }, urgency: 3 }, 'safety'],
+    [{ safety: { severity: 3, probability: 'C' }, urgency: 1, runWorse: true }, 'running-makes-it-worse'],
+    [{ urgency: 3 }, 'time-or-cost'],
+    [{ damageClass: 2 }, 'time-or-cost'],
+    [{ damageClass: 3 }, 'nothing-more'],
+    [{ damageClass: null }, 'not-judged'],
+    [{ runWorse: null }, 'not-judged'],
+    [{}, 'nothing-more'],
+    [{ named: 'hook' }, 'named'],
+    [{ state: 'not-examined', criticalSystem: true }, 'must-be-examined'],
+  ] as const)('%o: %s', (differs, wanted) => {
+    expect(ground(differs)).toBe(wanted);
+  });
+
+  it('is the use, where only the use raises it', () => {
+    const brake = { safety: { severity: 3, probability: 'C' }, criticalSystem: true } as const;
+    expect(ground(brake, { ...noUse, road: true })).toBe('critical-in-use');
+    expect(ground(brake)).toBe('safety');
+  });
+
+  it('only what must be examined stands at the head of its tier, not what is named or not judged', () => {
+    const high = aRankable(1, { safety: { severity: 1, probability: 'A' } });
+    const named = aRankable(2, { named: 'hook' });
+    expect(order([named, high])).toEqual([1, 2]);
+    const medium = aRankable(3, { safety: { severity: 3, probability: 'C' } });
+    const unjudged = aRankable(4, { damageClass: null });
+    expect(order([unjudged, medium])).toEqual([3, 4]);
+  });
+});
+
+describe('what puts a finding before the next', () => {
+  const risk = (severity: Severity, probability: Probability) => ({ safety: { severity, probability } });
+  it.each([
+    ['graver', risk(1, 'D'), risk(2, 'C')],
+    ['graver', risk(1, 'A'), risk(1, 'B')],
+    ['sooner', { urgency: 1 }, { urgency: 3 }],
+    ['surer', { urgency: 3, damageClass: 1 }, { urgency: 3, damageClass: 1, state: 'suspected' }],
+    ['dearer', { urgency: 3, damageClass: 1 }, { urgency: 3, damageClass: 2 }],
+    ['dearer', { urgency: 3, damageClass: 3 }, { urgency: 3, damageClass: null }],
+    ['dearer', { urgency: 3, damageClass: null }, null],
+    [null, { urgency: 3, place: 'A' }, { urgency: 3, place: 'B' }],
+  ] as const)('%s: %o before %o', (because, first, second) => {
+    if (second === null) return expect(ranked([aRankable(1, first)])[0]?.before).toBeNull();
+    // The lower number alone would put the second one first.
+    const lines = ranked([aRankable(2, first), aRankable(1, { ...second })]);
+    expect(lines.map(({ finding }) => finding.number)).toEqual([2, 1]);
+    expect(lines[0]?.before).toEqual(because === null ? null : { id: 'f1', because });
+    expect(lines[1]?.before).toBeNull();
+  });
+
+  it('is that it leads to it, before anything else, and borrows the most urgent consequence', () => {
+    const lines = ranked(
+      [aRankable(1, { urgency: 3 }), aRankable(2, { urgency: 2 }), aRankable(3, { urgency: 1 })],
+      [
+        { fromId: 'f1', toId: 'f2' },
+        { fromId: 'f1', toId: 'f3' },
+      ],
+    );
+    expect(lines.map(({ finding, before, urgencyFrom }) => [finding.number, before?.because, urgencyFrom])).toEqual([
+      [1, 'leads to it', 'f3'],
+      [3, 'sooner', null],
+      [2, undefined, null],
+    ]);
+  });
+
+  it('is nothing said where only the head of the tier decides', () => {
+    const lines = ranked([
+      aRankable(1, { safety: { severity: 1, probability: 'D' } }),
+      aRankable(2, { state: 'not-examined', criticalSystem: true }),
+    ]);
+    expect(lines.map(({ finding, before }) => [finding.number, before])).toEqual([
+      [2, null],
+      [1, null],
+    ]);
+  });
+});
+
 describe('properties of the order', () => {
   it('is the same whatever order the findings and links are given in', () => {
     fc.assert(
@@ -200,7 +283,8 @@ describe('properties of the order', () => {
           return keys.get(item) ?? 0;
         };
         const shuffled = <T>(list: readonly T[]) => [...list].sort((a, b) => keyOf(a) - keyOf(b));
-        const ids = (a: readonly Rankable[], b: readonly Cause[]) => ranked(a, b, use).map(({ finding }) => finding.id);
+        const ids = (a: readonly Rankable[], b: readonly Cause[]) =>
+          ranked(a, b, use).map(({ finding, urgencyFrom, before }) => [finding.id, urgencyFrom, before]);
         expect(ids(shuffled(findings), shuffled(causes))).toEqual(ids(findings, causes));
       }),
     );

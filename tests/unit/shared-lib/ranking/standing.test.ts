@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding, FindingProof } from '../../../../shared-lib/model/finding.ts';
+import type { Finding, FindingLink, FindingProof } from '../../../../shared-lib/model/finding.ts';
 import { readQuantity } from '../../../../shared-lib/quantities/read-quantity.ts';
+import { missingOf } from '../../../../shared-lib/ranking/missing.ts';
 import { standingOf } from '../../../../shared-lib/ranking/standing.ts';
 import { aFinding, noUse, plainLayout, shownBy } from '../../../support/ranking/a-finding.ts';
 
@@ -16,6 +17,8 @@ function standing(findings: readonly Finding[], proofs: readonly FindingProof[] 
   });
 }
 const numbers = (findings: readonly Finding[]) => standing(findings).lines.map(({ number }) => number);
+const leads = (from: number, to: number): FindingLink =>
+  ({ id: `l${from}${to}`, fromId: `f${from}`, toId: `f${to}` }) as FindingLink;
 const risky = { safety: { severity: 1, probability: 'D' } } as const;
 
 describe('honesty', () => {
@@ -71,6 +74,17 @@ describe('honesty', () => {
       'whether running makes it worse: not judged yet',
       'what waiting can cost: not judged yet',
     ]);
+  });
+
+  it('asks how it was looked for where nothing was found, and no more', () => {
+    const missing = (methods: Finding['methods']) =>
+      missingOf(aFinding(1, { state: 'none-found', defect: 'crack', methods, safety: null, urgency: null }), []);
+    expect(missing([])).toEqual(['how it was looked for']);
+    expect(missing(['PT'])).toEqual([]);
+  });
+
+  it('asks nothing of an observation', () => {
+    expect(missingOf(aFinding(1, { kind: 'observation', defect: null, locations: [] }), [])).toEqual([]);
   });
 
   it('asks why a part was not examined', () => {
@@ -173,6 +187,15 @@ describe('why a line stands there', () => {
       'Must be examined before release: nobody has looked (the wheels stayed on).',
     ],
     [{ defect: 'bypass', methods: ['F'], locations: ['ELEC/INTLK'] }, 'An interlock is defeated.'],
+    [
+      { defect: 'bypass', state: 'suspected', locations: ['ELEC/INTLK'] },
+      'An interlock is defeated; suspected, and so taken for true until proven otherwise.',
+    ],
+    [{ state: 'suspected', safety: null }, 'Not judged yet, so it cannot stand as a note; suspected.'],
+    [
+      { state: 'suspected', safety: { severity: 3, probability: 'B' } },
+      'Could cost somebody a day of work: several times in 250 hours of use; one step lower because it is only suspected.',
+    ],
   ])('%o', (differs, expected) => {
     expect(whyOf(differs)).toBe(expected);
   });
@@ -188,11 +211,63 @@ describe('why a line stands there', () => {
     ).toBe('Nothing urgent seen; an interlock is defeated, yet not followed: parked for good.');
   });
 
+  it('says that nobody has judged whether it can hurt somebody, beside what else decides', () => {
+    expect(whyOf({ safety: null, urgency: 2 })).toBe(
+      'Due within 50 hours; whether it can hurt somebody is not judged yet.',
+    );
+  });
+
+  it.each<[Partial<Finding>, Partial<Finding>, FindingLink[], string]>([
+    [{ urgency: 1 }, { urgency: 3 }, [], 'Due within 10 hours, sooner than 2.'],
+    [
+      { urgency: 3, damageClass: 1 },
+      { urgency: 3, damageClass: 2 },
+      [],
+      'Due within 250 hours, dearer than 2 if it is left.',
+    ],
+    [{ urgency: 3 }, { urgency: 2 }, [leads(1, 2)], 'Due within 250 hours, before 2, which it leads to.'],
+    [
+      { state: 'suspected', urgency: 3 },
+      { urgency: 3 },
+      [leads(1, 2)],
+      'Due within 250 hours; suspected, and it leads to 2, which is certain.',
+    ],
+    [{ state: 'suspected', urgency: 3, damageClass: 1 }, { urgency: 5 }, [], 'Due within 250 hours; suspected.'],
+    [
+      { state: 'suspected', ...risky },
+      {},
+      [],
+      'Could kill or disable somebody: unlikely but possible in 250 hours of use; suspected, and so taken for true until proven otherwise.',
+    ],
+  ])('%o before %o', (first, second, links, expected) => {
+    const findings = [aFinding(1, first), aFinding(2, second)];
+    const [line] = standingOf({
+      visit: { use: noUse },
+      layout: plainLayout,
+      findings,
+      links,
+      proofs: findings.map(shownBy),
+      scope: [],
+      readings: [],
+    }).lines;
+    expect(line?.number).toBe(1);
+    expect(line?.why).toBe(expected);
+  });
+
   it('tells the use that raises it', () => {
     const differs: Partial<Finding> = { safety: { severity: 3, probability: 'C' }, locations: ['BRK/PEDAL'] };
     expect(whyOf(differs, { ...noUse, slope: true, peopleNear: true })).toBe(
       'Could cost somebody a day of work: likely sometime in 250 hours of use; it works on slopes, near people.',
     );
+  });
+
+  it.each([
+    ['road', 'on the road'],
+    ['slope', 'on slopes'],
+    ['peopleNear', 'near people'],
+  ] as const)('tells the one use that raises it: %s', (how, words) => {
+    const differs: Partial<Finding> = { safety: { severity: 3, probability: 'C' }, locations: ['BRK/PEDAL'] };
+    expect(whyOf(differs, { ...noUse, [how]: true })).toMatch(new RegExp(`it works ${words}\\.$`));
   });
 
   it('shows people no code of the handbook', () => {
