@@ -7,6 +7,7 @@ import { historyOf } from '../../../../shared-lib/suspicions/history.ts';
 import { countOfKind, type Narrowing, narrowed, wholeTable } from '../../../../shared-lib/suspicions/narrow.ts';
 import { type NextTest, nextTests } from '../../../../shared-lib/suspicions/next-test.ts';
 import { leftOpenBy, ownLimit } from '../../../../shared-lib/suspicions/own-limit.ts';
+import { evidenceSources } from '../../../../shared-lib/suspicions/sources.ts';
 import { suspicionTable } from '../../../../shared-lib/suspicions/table.ts';
 import { whyNext } from '../../../../shared-lib/suspicions/why-next.ts';
 import { aFinding, plainLayout } from '../../../support/ranking/a-finding.ts';
@@ -128,6 +129,46 @@ it('what was looked for and not found says by what, and that this can miss it', 
   const finding = aFinding(5, { defect: 'crack', state: 'none-found', methods: ['MG'], locations: ['ENG/BLK/DECK.1'] });
   const source = { kind: 'finding', id: finding.id, atMs: 0, title: '', finding } as const;
   expect(ownLimit(source, 'against')).toBe('not found by magnifier, which can miss it');
+});
+
+it.each([
+  ['confirmed', {}, ''],
+  ['only suspected', { state: 'suspected' }, 'is itself only suspected'],
+  ['seen or told', { kind: 'observation', defect: null }, 'seen or told, not measured: a clue, no proof'],
+] as const)('a finding that is %s', (_how, differs, limit) => {
+  const finding = aFinding(5, { defect: 'crack', ...differs });
+  const source = { kind: 'finding', id: finding.id, atMs: 0, title: '', finding } as const;
+  expect(ownLimit(source, 'against')).toBe(limit);
+  expect(ownLimit(source, 'for')).toBe(limit);
+});
+
+it('what can speak: readings that were taken and findings that were looked at, in the order they came', () => {
+  const record = visit(
+    [],
+    [
+      reading('late', 'MS-09', 'shown', { takenAtMs: 3000 }),
+      reading('void', 'MS-09', 'void', { takenAtMs: 1000 }),
+      reading('not', 'MS-09', 'not taken', { takenAtMs: 1500 }),
+      reading('no gauge', 'MS-09', 'recorded only', { takenAtMs: 1500, notTakenBecause: 'no gauge' }),
+    ],
+    [
+      aFinding(1, { createdAtMs: 2000 }),
+      aFinding(2, { createdAtMs: 2000, state: 'not-examined' }),
+      aFinding(3, { createdAtMs: 500, kind: 'observation', defect: null, words: 'steam' }),
+    ],
+  );
+  expect(evidenceSources(record).map(({ id, kind }) => [id, kind])).toEqual([
+    ['f3', 'observation'],
+    ['void', 'reading'],
+    ['f1', 'finding'],
+    ['late', 'reading'],
+  ]);
+});
+
+it('what was replaced keeps one line, however many suspicions it spoke of', () => {
+  const both = ['a', 'b'].map((id) => suspicion(id, { evidence: [evidence(`e${id}`, { findingId: 'f1' })] }));
+  const record = visit(both, [], [aFinding(1), aFinding(2, { supersedes: 'f1' })]);
+  expect(suspicionTable(record).sources.map(({ id }) => id)).toEqual(['f1', 'f2']);
 });
 
 it('the last word on each counts; what was said before stays in the cell and in the history', () => {
