@@ -2,9 +2,12 @@ import type { Limit } from '../../verdict/limit.ts';
 import { commonPractice } from '../sheet-kind.ts';
 import { lookUp } from '../standards/lookup.ts';
 
-/** At the battery, 12 V, mid speed; twice that for 24 V. */
+/** At the battery, mid speed: 13.8 to 14.7 V of 12, 27.6 to 28.8 V of 24; others in proportion to the nearer. */
 export const regulated = (systemVolts: number): Limit =>
-  commonPractice({ min: (13.8 * systemVolts) / 12, max: (14.7 * systemVolts) / 12 });
+  commonPractice({
+    min: (13.8 * systemVolts) / 12,
+    max: systemVolts > 12 ? (28.8 * systemVolts) / 24 : (14.7 * systemVolts) / 12,
+  });
 export const outputShare = commonPractice({ min: 90 });
 export const ripple = commonPractice({ max: 0.5 });
 export const cableLoss = commonPractice({ max: 0.2 });

@@ -211,11 +211,28 @@ export const linesByHand: readonly LineByHand[] = [
     uncertainty: 0.46,
   },
   {
-    title: '28.0 V of 24: twice 13.8 to 14.7',
+    title: '14.75 V of 12: 13.8 to 14.7',
     sheet: 'MS-05',
-    input: { inputs: { volts: '28.0 V' }, conditions: { system: '24 V' } },
+    input: { inputs: { volts: '14.75 V' }, conditions: at12V },
     of: 'volts',
-    limit: { min: 27.6, max: 29.4 },
+    limit: { min: 13.8, max: 14.7 },
+    verdict: 'beyond',
+  },
+  {
+    // US Army TM 9-6115-464-12, table 4-5, has 28.0 to 28.6 V at 80 °F: twice the 14.7 of 12 V would be too much.
+    title: '29.2 V of 24: 27.6 to 28.8',
+    sheet: 'MS-05',
+    input: { inputs: { volts: '29.2 V' }, conditions: { system: '24 V' } },
+    of: 'volts',
+    limit: { min: 27.6, max: 28.8 },
+    verdict: 'beyond',
+  },
+  {
+    title: '7.2 V of 6: half of 13.8 to 14.7',
+    sheet: 'MS-05',
+    input: { inputs: { volts: '7.2 V' }, conditions: { system: '6 V' } },
+    of: 'volts',
+    limit: { min: 6.9, max: 7.35 },
     verdict: 'within',
   },
   {
