@@ -91,6 +91,21 @@ export function showValue(value: number, unit: string, resolution: number | null
   return withUnit(converted(value, unit, resolution, system));
 }
 
+/**
+ * What a quantity can be off by, in the unit it is shown in: to two figures and never rounded to nothing. It is a difference:
+ * no offset takes part, and what was typed for another span of time is off by as much more.
+ */
+export function showOff(quantity: Quantity, system: UnitSystem): string | null {
+  const { uncertainty, value, typed, unit } = quantity;
+  const shown = showNumber(quantity, system);
+  if (shown === null || uncertainty === null || uncertainty === 0) return null;
+  const [from, to] = [unitNamed(unit), unitNamed(shown.unit)];
+  const inUnit = from === null || to === null ? null : convertDifference(uncertainty, from, to);
+  const read = readNumber(typed)?.value;
+  const off = inUnit ?? (read !== undefined && value ? (uncertainty * read) / value : uncertainty);
+  return withUnit({ ...shown, number: String(Number(Math.abs(off).toPrecision(2))) });
+}
+
 function asTyped(quantity: Quantity, system: UnitSystem): ShownNumber | null {
   const read = readNumber(quantity.typed);
   if (read === null) return /^I{1,3}$/.test(quantity.typed.trim()) ? plain(quantity.typed.trim()) : null;

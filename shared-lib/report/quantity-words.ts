@@ -1,7 +1,7 @@
 import type { Finding } from '../model/finding.ts';
 import type { Quantity } from '../model/quantity.ts';
 import { quantityKind } from '../quantities/dictionary.ts';
-import { showQuantity, showValue } from '../quantities/show-quantity.ts';
+import { showOff, showQuantity } from '../quantities/show-quantity.ts';
 import type { UnitSystem } from '../quantities/units.ts';
 
 const origins: Readonly<Record<Quantity['origin'], string>> = {
@@ -15,10 +15,8 @@ const origins: Readonly<Record<Quantity['origin'], string>> = {
 function sayQuantity(id: string, quantity: Quantity, system: UnitSystem): string {
   const label = quantityKind(id)?.label ?? '';
   const isSaid = quantity.typed.includes('±');
-  const off =
-    isSaid || quantity.uncertainty === null || quantity.uncertainty === 0
-      ? ''
-      : `±\u202f${showValue(quantity.uncertainty, quantity.unit, quantity.resolution, system)}`;
+  const unsure = isSaid ? null : showOff(quantity, system);
+  const off = unsure === null ? '' : `±\u202f${unsure}`;
   const remarks = [off, origins[quantity.origin], quantity.how ?? ''].filter((remark) => remark !== '');
   const said = `${label} ${showQuantity(quantity, system)}`.trim();
   return remarks.length === 0 ? said : `${said} (${remarks.join(', ')})`;

@@ -61,12 +61,20 @@ export function resultParts(
   if (!last || shown.some((each) => each === null)) return null;
   const numbers = shown.flatMap((each) => each?.number ?? []);
   const unitText = read[0]?.unitText ?? '';
-  // What it can be off by is a difference, whatever it is the ± of.
   const unsure =
-    off === null || off.unitText !== unitText
-      ? uncertainty
-      : showNumberOf(Number(off.value.toPrecision(2)), off.unitText, null, system, true).number;
+    off?.value === 0
+      ? null
+      : off === null || off.unitText !== unitText
+        ? uncertainty
+        : twoFigures(off.value, off.unitText, system);
   return { ...last, number: numbers.join(' / '), numbers, off: unsure };
+}
+
+/** What it can be off by, in the shop's unit and to two figures there: a difference, whatever it is the ± of. */
+function twoFigures(off: number, unit: string, system: UnitSystem): string {
+  const [from, to] = [unitNamed(unit), unitNamed(unitFor(unit, system))];
+  const inShop = from && to ? (convertDifference(off, from, to) ?? off) : off;
+  return showNumberOf(Number(inShop.toPrecision(2)), to?.symbol ?? unit, null, system, true).number;
 }
 
 /** A result's text, rounded to what it is worth and in the shop's units; what is not a number stays as typed. */
@@ -141,11 +149,17 @@ export function sayResultLine(
   };
 }
 
-/** Inputs and conditions as they were typed: `radius 200 mm, arc 82 mm`. A sheet has its own words for its fields. */
+/**
+ * Inputs and conditions as they were typed: `radius 200 mm, arc 82 mm`. A sheet has its own words for its fields. Words stand
+ * after a colon: `surface: dry concrete; pedals: latched`.
+ */
 export function sayTyped(entries: Reading['inputs'], labels: Readonly<Record<string, { label: string }>> = {}): string {
-  return Object.entries(entries)
-    .map(([name, typed]) => `${labelOf(name, labels)} ${typed.trim().replaceAll(/\s*\n\s*/g, '; ')}`)
-    .join(', ');
+  const told = Object.entries(entries).map(([name, typed]) => ({
+    label: labelOf(name, labels),
+    typed: typed.trim().replaceAll(/\s*\n\s*/g, ', '),
+  }));
+  const hasWords = told.some(({ label, typed }) => /[,:]/.test(label) || !/^[-+−±.,]?\d/.test(typed));
+  return told.map(({ label, typed }) => `${label}${hasWords ? ':' : ''} ${typed}`).join(hasWords ? '; ' : ', ');
 }
 
 const labelOf = (name: string, labels: Readonly<Record<string, { label: string }>>): string => {

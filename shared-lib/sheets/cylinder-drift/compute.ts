@@ -67,7 +67,9 @@ export const cylinderDrift = sheet(
       says.push(
         inwards
           ? 'With both ports shut tight a leaking piston seal alone cannot let the rod in: the rod’s own volume has nowhere to go. Oil leaves by a valve, lock valve, hose or the gland.'
-          : 'A leaking piston seal can let a pulled rod out, and so can valves and lines.',
+          : load === null
+            ? 'Which way the load pushes is not said. A leaking piston seal alone can let a pulled rod out, never a pushed one in; valves, lines and the gland can do both.'
+            : 'A leaking piston seal can let a pulled rod out, and so can valves and lines.',
         'Split the test: block the load, cap the lines at the cylinder, unblock under watch and repeat. Drift that goes on is the cylinder; drift that stops is valve or lines.',
         'Compare left with right and with earlier visits; no figure holds for all machines.',
       );

@@ -66,7 +66,7 @@ export const leakRateSheet = describeSheet({
       needs: [...anyRate, 'runningMinutes'],
     },
     'a day without a stop': {
-      unit: 'US gal',
+      unit: 'gal',
       formula: 'rate × 1440 min',
       from: 'US gallon of 231 cubic inches',
       fallback: fallbacks.leakRate,

@@ -217,6 +217,15 @@ describe('what is missing', () => {
     expect(begun.find(({ of }) => of === 'pushing force')).toMatchObject({ value: null, needs: ['cylinder bore'] });
   });
 
+  // The handbook's physics of a drifting cylinder (MS-20): a piston seal alone can't let a pushed rod in.
+  it('says nothing of a pulled rod where nobody said which way the load acts', () => {
+    const [said] = compute('MS-20', { inputs: { drift: '1 mm' } }).says;
+    expect(said).toMatch(/^Which way the load pushes is not said\..*never a pushed one in/);
+    expect(compute('MS-20', { inputs: { drift: '1 mm', load: 'pulls rod out' } }).says[0]).toMatch(
+      /^A leaking piston seal/,
+    );
+  });
+
   it('a formula that does not hold for what was typed gives no number and says so', () => {
     const outcome = compute('MS-08', { inputs: { cap: '50', glycol: '100 %', highest: '100' } });
     expect(outcome.results.find(({ of }) => of === 'margin')).toMatchObject({
