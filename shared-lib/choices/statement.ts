@@ -90,13 +90,13 @@ export function statementOnFinding(finding: Finding, standing: Standing, reader:
   const title = (line ?? standing.unranked.find(({ findingId }) => findingId === finding.id))?.title ?? finding.words;
   const done = finding.action === null ? 'to have it repaired' : actions[finding.action];
   const outOfUse = finding.doNotOperate ? 'and it was tagged' : '';
-  const words = asPart(finding.words);
   const suspected = finding.state === 'suspected' ? ' This fits what was seen and is not proven.' : '';
   return {
     shown: shownWords(reader),
     told: [
-      asSentence(`I was told of finding ${finding.number}, ${asPart(title)}${words === '' ? '' : `: ${words}`}`) +
-        suspected,
+      [asSentence(`I was told of finding ${finding.number}, ${asPart(title)}`), asSentence(finding.words)]
+        .filter((each) => each !== '')
+        .join(' ') + suspected,
     ],
     consequence: finding.ifLeft.trim() === '' ? '' : asSentence(`If it is left: ${asPart(finding.ifLeft)}`),
     advised:

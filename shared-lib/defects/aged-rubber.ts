@@ -25,7 +25,7 @@ export const agedRubber = defineDefect({
   mark: 'area',
   quantities: ['age', 'dateCode', 'depth'],
   lookFor: ['time', 'heat', 'sun'],
-  ifLeft: ['fails'],
+  ifLeft: ['it fails'],
   confirmedBy: ['V'],
   misses: 'Age is read from a date code; softness inside is not seen.',
   spoken: (say) => say.with('aged', say.of('age')),

@@ -33,7 +33,7 @@ export const blockage = defineDefect({
   mark: 'area',
   quantities: ['blocked', 'pressureLoss', 'temperatureDifference', 'flow'],
   lookFor: ['chaff', 'scale', 'a kink', 'an inner lining come loose'],
-  ifLeft: ['overheats', 'starves the part behind it'],
+  ifLeft: ['it overheats', 'it starves the part behind it'],
   confirmedBy: ['M', 'F'],
   misses: 'A partial blockage passes a quick look.',
   spoken: (say) => say.with('blocked', say.of('blocked') ?? say.of('pressureLoss') ?? say.of('flow')),

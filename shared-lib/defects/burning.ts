@@ -9,7 +9,7 @@ export const burning = defineDefect({
   mark: 'area',
   quantities: ['area', 'depth', 'arc'],
   lookFor: ['gas leaking past the seat', 'a dribbling nozzle', 'wrong timing'],
-  ifLeft: ['loses compression'],
+  ifLeft: ['it loses compression'],
   confirmedBy: ['V'],
   misses: 'Shows only where the surface can be seen.',
   spoken: (say) => say.with('burnt away', say.of('area') ?? say.of('arc')),

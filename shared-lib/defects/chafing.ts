@@ -9,7 +9,7 @@ export const chafing = defineDefect({
   mark: 'arrow',
   quantities: ['length', 'depth', 'layer', 'clearance'],
   lookFor: ['a missing clip', 'wrong length', 'wrong routing'],
-  ifLeft: ['bursts', 'short circuit', 'fire'],
+  ifLeft: ['it bursts', 'short circuit', 'fire'],
   confirmedBy: ['V'],
   misses: 'The far side is not seen unless the line is turned.',
   spoken: (say) => say.with('rubbed', say.of('length'), say.phrase('layer', '', 'down to the')),

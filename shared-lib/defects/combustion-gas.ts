@@ -9,7 +9,7 @@ export const combustionGas = defineDefect({
   mark: 'point',
   quantities: ['testResult', 'bubbles', 'timeToColour'],
   lookFor: ['gasket', 'crack', 'liner protrusion'],
-  ifLeft: ['overheats'],
+  ifLeft: ['it overheats'],
   confirmedBy: ['F', 'LAB'],
   misses:
     'The test misses leaks that close when cold or at idle, that open only under load, or that lie below the rings.',

@@ -9,7 +9,7 @@ export const corrodedContact = defineDefect({
   mark: 'point',
   quantities: ['drop', 'resistance', 'current'],
   lookFor: ['acid', 'two different metals'],
-  ifLeft: ['does not crank', 'heats up'],
+  ifLeft: ['it does not crank', 'it heats up'],
   confirmedBy: ['E'],
   misses: 'Looks say little: only the voltage drop under current shows it.',
   spoken: (say) => say.listed('corroded contact', say.phrase('drop', '', 'drops') ?? say.of('resistance')),

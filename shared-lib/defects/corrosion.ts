@@ -9,7 +9,7 @@ export const corrosion = defineDefect({
   mark: 'area',
   quantities: ['area', 'depth', 'loss'],
   lookFor: ['wrong fluid', 'stray current', 'salt', 'manure'],
-  ifLeft: ['leaks', 'weak section'],
+  ifLeft: ['it leaks', 'weak section'],
   confirmedBy: ['M', 'UT'],
   misses: 'Blistered paint hides it. How much is left has to be measured.',
   spoken: (say) => say.with('corroded', say.phrase('depth', 'deep') ?? say.phrase('loss', 'of the section')),

@@ -30,7 +30,7 @@ export const crack = defineDefect({
   mark: 'path',
   quantities: ['length', 'branches', 'through', 'opening'],
   lookFor: ['overheating', 'bolts over-tightened', 'frost', 'fatigue', 'a notch or a sharp corner'],
-  ifLeft: ['leaks', 'fluids mix', 'breaks suddenly'],
+  ifLeft: ['it leaks', 'fluids mix', 'it breaks suddenly'],
   confirmedBy: ['PT', 'MT', 'PR'],
   misses:
     'By eye alone tight cracks are missed; machining marks and casting flash look like cracks. Penetrant needs the crack open to a clean surface; magnetic particle needs iron or steel.',

@@ -24,7 +24,7 @@ export const damagedThread = defineDefect({
   mark: 'point',
   quantities: ['size', 'turns', 'stretch'],
   lookFor: ['over-tightening', 'dirt', 'oil in a blind hole'],
-  ifLeft: ['clamping lost', 'leaks'],
+  ifLeft: ['clamping is lost', 'it leaks'],
   confirmedBy: ['M', 'F'],
   misses: 'The feel of the torque finds a pulled thread, not one that is about to pull.',
   spoken: (say) => say.with('thread damaged', say.phrase('turns', 'turns lost') ?? say.phrase('stretch', 'stretched')),

@@ -9,7 +9,7 @@ export const deformation = defineDefect({
   mark: 'span',
   quantities: ['offset', 'angle', 'over'],
   lookFor: ['collision', 'fluid locked above a piston', 'overload'],
-  ifLeft: ['breaks', 'does not line up'],
+  ifLeft: ['it breaks', 'it does not line up'],
   confirmedBy: ['M'],
   misses: 'Small bends do not show by eye: measure over a stated length.',
   sought: 'bend or collapse',

@@ -9,7 +9,7 @@ export const drift = defineDefect({
   mark: 'span',
   quantities: ['drift', 'leak', 'temperature'],
   lookFor: ['seal', 'spool', 'lock valve', 'oil cooling down'],
-  ifLeft: ['drops'],
+  ifLeft: ['it drops'],
   confirmedBy: ['M', 'F'],
   misses: 'The test alone cannot tell the seal from the valve: split the circuit and repeat.',
   spoken: (say) => say.with('drifts', say.of('drift')),

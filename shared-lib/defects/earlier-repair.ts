@@ -9,7 +9,7 @@ export const earlierRepair = defineDefect({
   mark: 'area',
   quantities: ['found', 'since'],
   lookFor: ['cost', 'field fix'],
-  ifLeft: ['hides the cause'],
+  ifLeft: ['it hides the cause'],
   confirmedBy: ['V'],
   misses: 'What was meant is not known: describe, do not accuse.',
   spoken: (say) => say.with('earlier repair', say.of('found')),

@@ -9,7 +9,7 @@ export const fluidJet = defineDefect({
   mark: 'arrow',
   quantities: ['fluid', 'pressure', 'reach'],
   lookFor: ['pinhole', 'crack'],
-  ifLeft: ['goes through skin', 'fire'],
+  ifLeft: ['it goes through skin', 'fire'],
   confirmedBy: ['V'],
   misses: 'Look from a distance, with a card: never by hand.',
   spoken: (say) => say.with('jet', say.phrase('fluid', '', 'of'), say.phrase('reach', '', 'reaching')),

@@ -8,7 +8,7 @@ export const hoseCover = defineDefect({
   mark: 'area',
   quantities: ['length', 'layer', 'blisters', 'dateCode'],
   lookFor: ['heat', 'age', 'the wrong fluid', 'rubbing'],
-  ifLeft: ['bursts'],
+  ifLeft: ['it bursts'],
   confirmedBy: ['V'],
   misses: 'The inner tube and the crimp cannot be judged from outside.',
   spoken: (say) => say.with('cover worn', say.of('length'), say.phrase('layer', '', 'down to the')),

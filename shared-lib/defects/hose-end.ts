@@ -8,7 +8,7 @@ export const hoseEnd = defineDefect({
   mark: 'point',
   quantities: ['gap', 'rotated'],
   lookFor: ['poor assembly', 'pull on the hose'],
-  ifLeft: ['blows off'],
+  ifLeft: ['it blows off'],
   confirmedBy: ['V'],
   misses: 'Only a shifted paint mark or a gap shows from outside; how much it still holds does not.',
   sought: 'failing hose end',

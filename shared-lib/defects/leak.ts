@@ -9,7 +9,7 @@ export const leak = defineDefect({
   mark: 'arrow',
   quantities: ['class', 'drops', 'leak', 'fluid'],
   lookFor: ['age', 'a scored rod', 'pressure', 'wear'],
-  ifLeft: ['fluid lost', 'slips', 'fire', 'ground spoiled'],
+  ifLeft: ['fluid is lost', 'it slips', 'fire', 'the ground is spoiled'],
   confirmedBy: ['F'],
   misses: 'A wet area shows the path, not the source: clean it, run it, look again, or use dye.',
   spoken: (say) =>

@@ -9,7 +9,7 @@ export const looseness = defineDefect({
   mark: 'point',
   quantities: ['torque', 'angle', 'marksShifted'],
   lookFor: ['vibration', 'fretting', 'paint in the joint'],
-  ifLeft: ['comes off'],
+  ifLeft: ['it comes off'],
   confirmedBy: ['M', 'F'],
   misses: 'Torque is not clamping: a thread can bind and still be loose.',
   sought: 'looseness',

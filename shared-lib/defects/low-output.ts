@@ -27,7 +27,7 @@ export const lowOutput = defineDefect({
   mark: 'point',
   quantities: ['value', 'required', 'output', 'deceleration', 'creep', 'slope', 'time', 'pressure', 'flow', 'voltage'],
   lookFor: ['wear', 'slip', 'supply'],
-  ifLeft: ['does not do its work'],
+  ifLeft: ['it does not do its work'],
   confirmedBy: ['M', 'F', 'E'],
   misses: 'Holds for today’s conditions: it says nothing of the margin tomorrow.',
   spoken: (say) =>

@@ -9,7 +9,7 @@ export const noise = defineDefect({
   mark: 'point',
   quantities: ['rpm', 'when', 'loudest'],
   lookFor: ['bearing', 'knock', 'gear'],
-  ifLeft: ['depends on the cause'],
+  ifLeft: ['it depends on the cause'],
   confirmedBy: ['F'],
   misses: 'A symptom only: it never proves the cause.',
   spoken: (say) => say.with('noise', say.phrase('rpm', '', 'at')),

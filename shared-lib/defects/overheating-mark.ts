@@ -9,7 +9,7 @@ export const overheatingMark = defineDefect({
   mark: 'area',
   quantities: ['area', 'colour', 'hardness'],
   lookFor: ['low coolant or oil', 'dragging', 'slipping'],
-  ifLeft: ['loses strength', 'goes out of shape'],
+  ifLeft: ['it loses strength', 'it goes out of shape'],
   confirmedBy: ['V'],
   misses: 'Colour can wash off. It tells of heat in the past, not of strength today.',
   spoken: (say) => say.with('heat colour', say.of('colour') ?? say.of('area')),

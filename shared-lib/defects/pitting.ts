@@ -25,7 +25,7 @@ export const pitting = defineDefect({
   mark: 'area',
   quantities: ['count', 'diameter', 'depth', 'density'],
   lookFor: ['corrosion', 'water', 'fatigue'],
-  ifLeft: ['wears the seal', 'flakes'],
+  ifLeft: ['it wears the seal', 'it flakes'],
   confirmedBy: ['V', 'MG', 'M'],
   misses: 'By eye and magnifier the depth is not known: it needs a pin gauge.',
   spoken: (say) => say.with('pitted', say.depthBy('depth', 'diameter')),

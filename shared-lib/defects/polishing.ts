@@ -8,7 +8,7 @@ export const polishing = defineDefect({
   mark: 'area',
   quantities: ['coverage', 'hatch'],
   lookFor: ['idling', 'wrong oil', 'worn rings'],
-  ifLeft: ['burns oil'],
+  ifLeft: ['it burns oil'],
   confirmedBy: ['V'],
   misses: 'Says nothing of the size: that has to be measured.',
   spoken: (say) => say.with('polished', say.of('coverage')),

@@ -9,7 +9,7 @@ export const scoring = defineDefect({
   mark: 'line',
   quantities: ['length', 'depth', 'count'],
   lookFor: ['dirt', 'a broken ring', 'a loose clip'],
-  ifLeft: ['leaks past', 'burns oil'],
+  ifLeft: ['it leaks past', 'it burns oil'],
   confirmedBy: ['V', 'M'],
   misses: 'Depth by fingernail is a guess; a profile has to be measured.',
   spoken: (say) => say.with('scored', say.depthBy('depth', 'length')),

@@ -15,7 +15,7 @@ export const scuffing = defineDefect({
     'fuel washing the oil off',
     'no oil at the start',
   ],
-  ifLeft: ['seizes', 'blow-by'],
+  ifLeft: ['it seizes', 'blow-by'],
   confirmedBy: ['V'],
   misses: 'Looking shows the torn surface; the clearance that is left has to be measured.',
   spoken: (say) => say.with('scuffed', say.across('width', 'length'), say.of('coverage')),

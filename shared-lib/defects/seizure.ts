@@ -9,7 +9,7 @@ export const seizure = defineDefect({
   mark: 'point',
   quantities: ['breakaway', 'freed'],
   lookFor: ['scuffing', 'rust', 'fluid locked above a piston'],
-  ifLeft: ['breaks the rod or the shaft'],
+  ifLeft: ['it breaks the rod or the shaft'],
   confirmedBy: ['F'],
   misses: 'That it is stuck says nothing of the cause: that needs stripping.',
   spoken: (say) => say.with('seized', say.of('breakaway')),

@@ -9,7 +9,7 @@ export const sludge = defineDefect({
   mark: 'area',
   quantities: ['depth', 'volume', 'colour'],
   lookFor: ['fluids mixing', 'neglected oil', 'additives that do not agree'],
-  ifLeft: ['starves the part behind it'],
+  ifLeft: ['it starves the part behind it'],
   confirmedBy: ['V', 'LAB'],
   misses: 'The eye sees that it is there; what it is made of needs a sample.',
   spoken: (say) => say.with('sludge', say.phrase('depth', 'deep') ?? say.of('volume')),

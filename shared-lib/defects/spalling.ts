@@ -9,7 +9,7 @@ export const spalling = defineDefect({
   mark: 'area',
   quantities: ['area', 'depth', 'coverage'],
   lookFor: ['fatigue', 'dirt', 'parts not aligned'],
-  ifLeft: ['loose pieces', 'fails'],
+  ifLeft: ['loose pieces', 'it fails'],
   confirmedBy: ['V'],
   misses: 'Cracks under the surface stay hidden.',
   spoken: (say) => say.with('flaking', say.of('area') ?? say.of('coverage')),

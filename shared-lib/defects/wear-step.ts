@@ -8,7 +8,7 @@ export const wearStep = defineDefect({
   mark: 'span',
   quantities: ['step'],
   lookFor: ['long service', 'dirt'],
-  ifLeft: ['breaks new rings'],
+  ifLeft: ['it breaks new rings'],
   confirmedBy: ['M'],
   misses: 'A step that can be felt still has to be measured.',
   spoken: (say) => say.with('wear step', say.of('step')),

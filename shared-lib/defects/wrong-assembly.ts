@@ -26,7 +26,7 @@ export const wrongAssembly = defineDefect({
   mark: 'span',
   quantities: ['angle', 'offset'],
   lookFor: ['an earlier repair'],
-  ifLeft: ['wears fast or fails'],
+  ifLeft: ['it wears fast or fails'],
   confirmedBy: ['M'],
   misses: 'Marks can be stamped wrong: measure against a second datum.',
   spoken: (say) => say.with('wrongly assembled', say.of('angle') ?? say.of('offset')),

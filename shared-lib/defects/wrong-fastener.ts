@@ -8,7 +8,7 @@ export const wrongFastener = defineDefect({
   mark: 'point',
   quantities: ['found', 'right', 'grade'],
   lookFor: ['improvised repair'],
-  ifLeft: ['fails'],
+  ifLeft: ['it fails'],
   confirmedBy: ['V', 'M'],
   misses: 'Marks on a head can be false.',
   spoken: (say) => say.with('wrong fastener', say.of('found')),

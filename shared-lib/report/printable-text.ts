@@ -129,9 +129,12 @@ export function printableText(text: string): string {
 /** Keys whose values name a record or a file and are never set as text. */
 const names: ReadonlySet<string> = new Set(['digest', 'findingId']);
 
+/** A keyboard has one straight mark; between letters it is the apostrophe of print. */
+const withApostrophes = (text: string): string => text.replaceAll(/(?<=\p{L})'(?=\p{L})/gu, '’');
+
 /** The same for every text of a plain value. */
 export function printable<T>(value: T): T {
-  if (typeof value === 'string') return printableText(value) as T;
+  if (typeof value === 'string') return printableText(withApostrophes(value)) as T;
   if (Array.isArray(value)) return value.map((each) => printable(each)) as T;
   if (value !== null && typeof value === 'object') {
     return Object.fromEntries(

@@ -66,7 +66,7 @@ const doubts: Readonly<Record<RankedFinding['line']['state'], string>> = {
 /** The reasons, in the words of the list, with their doubt. */
 function reasons(entries: readonly RankedFinding[]): string {
   const said = entries.map(({ line }) => asSentence(`${shortened(line.title, 76)}${doubts[line.state]}`));
-  return said.join(' ');
+  return [...new Set(said)].join(' ');
 }
 
 /** How many findings the statement names; page one shows as many with a photo. */
@@ -114,7 +114,13 @@ function withoutStop(context: ReportContext): StatementOnUse {
 function named(entries: readonly RankedFinding[], most: number): { first: readonly RankedFinding[]; because: string } {
   const first = entries.slice(0, most);
   const more = entries.length - first.length;
-  return { first, because: joined(reasons(first), more > 0 ? asSentence(`and ${more} more of the same weight`) : '') };
+  return {
+    first,
+    because: joined(
+      reasons(first),
+      more > 0 ? asSentence(`and ${counted(more, 'more', 'more')} of the same weight`) : '',
+    ),
+  };
 }
 
 function stopOperating(entries: readonly RankedFinding[], most: number, context: ReportContext): StatementOnUse {

@@ -36,6 +36,7 @@ export const reportWords = {
   placeNotSaid: 'Place not said yet',
   titleNotSaid: 'Not named yet',
   notSaid: 'Not said yet.',
+  commonly: 'what commonly follows:',
   hoursNotRead: 'not read',
   partOfPhoto: 'Part of the photo.',
   plusMinus:

@@ -38,7 +38,10 @@ export function saysMeasured(measured: readonly MeasuredMark[], { shop }: Report
       'and',
     );
     const from = `scale from ${referenceWords(first.plane.reference, shop.units)} in this face: ${first.plane.plane}`;
-    return [asSentence(`measured ${sizes}; ${from}`), ...new Set(group.flatMap(({ warnings }) => warnings))];
+    return [
+      asSentence(`measured in this photo ${sizes}; ${from}`),
+      ...new Set(group.flatMap(({ warnings }) => warnings)),
+    ];
   });
   return sentences.length === 0 ? '' : [...sentences, reportWords.plusMinus].join(' ');
 }

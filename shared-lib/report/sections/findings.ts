@@ -44,7 +44,7 @@ function standsHere({ line }: RankedFinding): string[] {
 function ifLeft({ finding }: RankedFinding): string[] {
   if (finding.ifLeft.trim() !== '') return [asSentence(finding.ifLeft)];
   const common = defectOf(finding.defect)?.ifLeft ?? [];
-  return common.length === 0 ? [] : [asSentence(`commonly: ${listed(common, 'or')}`)];
+  return common.length === 0 ? [] : [asSentence(`${reportWords.commonly} ${listed(common, 'or')}`)];
 }
 
 function advised({ finding }: RankedFinding): string[] {
@@ -81,9 +81,7 @@ function links({ finding }: RankedFinding, context: ReportContext): ReportRow[] 
   const say = (id: string, certainty: string, evidence: string) => {
     const named = name(id);
     const because = evidence.trim() === '' ? '' : `: ${asPart(evidence)}`;
-    return named === null
-      ? ''
-      : asSentence(`${named} (${certainty === 'confirmed' ? 'found' : 'fits, not proven'}${because})`);
+    return named === null ? '' : asSentence(`${named} (${certainty}${because})`);
   };
   const { links: all } = context.record;
   return [
