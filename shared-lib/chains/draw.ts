@@ -142,17 +142,63 @@ function sizeOf(lines: readonly string[], { finding }: StoryFinding) {
  * @param titled  whether the titles stand in the drawing; without them it is narrow enough for a long chain on paper
  * Source: layered drawing after Sugiyama, by the dagre library.
  */
-export function drawStory({ findings, links }: Story, { titled }: { readonly titled: boolean }): ChainDrawing {
+export function drawStory(story: Story, { titled }: { readonly titled: boolean }): ChainDrawing {
+  // How the library places what it is given hangs on the order it is given in; the drawing with the fewest crossings is kept.
+  const turned = { findings: story.findings.toReversed(), links: story.links.toReversed() };
+  const given = [
+    story,
+    { ...story, links: turned.links },
+    { ...story, findings: turned.findings },
+    { ...story, ...turned },
+  ];
+  let best = drawnAs(story, story, { titled });
+  for (const order of given.slice(1)) {
+    if (crossingsIn(best) === 0) break;
+    const other = drawnAs(story, order, { titled });
+    if (crossingsIn(other) < crossingsIn(best)) best = other;
+  }
+  return best;
+}
+
+const side = (from: XY, to: XY, point: XY): number =>
+  Math.sign((to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x));
+
+const cross = (a: readonly [XY, XY], b: readonly [XY, XY]): boolean =>
+  side(...a, b[0]) * side(...a, b[1]) < 0 && side(...b, a[0]) * side(...b, a[1]) < 0;
+
+const segmentsOf = (line: readonly XY[]): [XY, XY][] =>
+  line.slice(1).map((to, index): [XY, XY] => [line[index] ?? to, to]);
+
+/** How often a line crosses another, or the words of another. */
+export function crossingsIn({ edges }: Pick<ChainDrawing, 'edges'>): number {
+  const segments = edges.map(({ pieces }) => pieces.flatMap(segmentsOf));
+  const words = edges.map(({ label: { at, lines } }) => ({
+    at,
+    half: { width: lines.length === 0 ? 0 : 24, height: (lines.length * lineHeight) / 2 },
+  }));
+  let count = 0;
+  for (const [index, own] of segments.entries())
+    for (const [other, theirs] of segments.entries()) {
+      if (other === index) continue;
+      if (other > index) count += own.flatMap((a) => theirs.filter((b) => cross(a, b))).length;
+      const box = words[other];
+      if (box && own.some(([from, to]) => partInside(from, to, box.at, box.half) !== null)) count += 1;
+    }
+  return count;
+}
+
+/** @param order  the same findings and links, as the library is given them */
+function drawnAs({ findings, links }: Story, order: Story, { titled }: { readonly titled: boolean }): ChainDrawing {
   const graph = new Graph({ multigraph: true });
   graph.setGraph({ rankdir: 'LR', nodesep: 22, ranksep: 34, edgesep: 16, marginx: margin, marginy: margin });
   graph.setDefaultEdgeLabel(() => ({}));
   const lines = new Map(
     findings.map(({ finding, title }) => [finding.id, titled ? brokenInto(title, lettersInLine, mostLines) : []]),
   );
-  for (const each of findings) graph.setNode(each.finding.id, sizeOf(lines.get(each.finding.id) ?? [], each));
+  for (const each of order.findings) graph.setNode(each.finding.id, sizeOf(lines.get(each.finding.id) ?? [], each));
   // In a narrow drawing the line alone says how sure it is.
   const labels = new Map(links.map((link) => [link.id, titled ? labelLines(link, links) : []]));
-  for (const link of links) {
+  for (const link of order.links) {
     const [from, to] = link.closesLoop ? [link.toId, link.fromId] : [link.fromId, link.toId];
     const words = labels.get(link.id) ?? [];
     const width = words.length === 0 ? 0 : Math.max(...words.map((line) => line.length)) * 6.8 + 6;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawStory } from '../../../../shared-lib/chains/draw.ts';
+import { crossingsIn, drawStory } from '../../../../shared-lib/chains/draw.ts';
 import { storiesOf } from '../../../../shared-lib/chains/stories.ts';
 import { evidenceWords, tellStory } from '../../../../shared-lib/chains/tell.ts';
 import type { Finding, FindingLink } from '../../../../shared-lib/model/finding.ts';
@@ -96,6 +96,12 @@ it('causes of which one would be enough are told so', () => {
   expect(story && tellStory(story)).toContain(
     'Which of findings 1 or 2 led to finding 3 is not settled; one would be enough.',
   );
+});
+
+it('a chain that can be drawn without lines that cross is drawn so', () => {
+  const findings = [1, 4, 5, 6, 7].map((number) => named(number, `Finding ${number}, with a name of some length`));
+  const [story] = storiesOf(recordOf(findings, [link(1, 5), link(4, 6), link(6, 5), link(6, 7)]));
+  expect(story && crossingsIn(drawStory(story, { titled: true }))).toBe(0);
 });
 
 it('separate chains are separate stories; findings in the bin, superseded or alone are in none', () => {
