@@ -80,13 +80,21 @@ export function wholeFrame(
   return frameOnto(size, marks, { width: size.width, height }, widthMm);
 }
 
-/** A window of fixed shape onto the part of the picture that holds the marks. */
+/** How much higher than its marks a window is that had to grow for them. */
+const roomOverMarks = 1.1;
+
+/**
+ * A window onto the part of the picture that holds the marks. Marks that stand higher than its shape can show are given up
+ * to `growMm` more.
+ */
 export function partFrame(
   size: PixelSize,
   marks: PixelBox | null,
-  window: { widthMm: number; heightMm: number },
+  window: { widthMm: number; heightMm: number; growMm?: number },
 ): Frame {
-  const aspect = window.widthMm / window.heightMm;
+  const marksMm = marks === null ? 0 : (marks.bottom - marks.top) * roomOverMarks * (window.widthMm / size.width);
+  const heightMm = Math.max(window.heightMm, Math.min(marksMm, window.heightMm + (window.growMm ?? 0)));
+  const aspect = window.widthMm / heightMm;
   const widest = Math.min(size.width, size.height * aspect);
   const wanted = marks
     ? Math.max((marks.right - marks.left) * roomRoundMarks, (marks.bottom - marks.top) * roomRoundMarks * aspect)

@@ -11,6 +11,11 @@ import { scaleBar } from './scale-bar.ts';
 import { strokesFor } from './strokes.ts';
 import { placeTags } from './tags.ts';
 
+interface RoomOnPageOne {
+  readonly hasChoices: boolean;
+  readonly photos: number;
+}
+
 /** Small on page one, whole and large at its finding, whole and at least 80 mm beside its words. */
 export type PhotoPlace = 'page-one' | 'wide' | 'beside';
 
@@ -19,12 +24,17 @@ const pageOneWindow = { widthMm: 80, heightMm: 41 };
 const pageOneWithChoices = { widthMm: 80, heightMm: 32 };
 const wideMost = { widthMm: 178, heightMm: 102 };
 const besideMost = { widthMm: 84, heightMm: 112 };
+/** What a photo may take besides, by how many photos stand there: a finding without one leaves room. */
+const mostGrowthMm: Readonly<Record<number, number>> = { 1: 20, 2: 12, 3: 4 };
 const markScales: Readonly<Record<PhotoPlace, number>> = { 'page-one': 0.8, wide: 1, beside: 0.8 };
 
-function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null, hasChoices: boolean): Frame {
+function frameFor(place: PhotoPlace, shot: Shot, marks: PixelBox | null, room: RoomOnPageOne): Frame {
   switch (place) {
     case 'page-one':
-      return partFrame(shot, marks, hasChoices ? pageOneWithChoices : pageOneWindow);
+      return partFrame(shot, marks, {
+        ...(room.hasChoices ? pageOneWithChoices : pageOneWindow),
+        growMm: mostGrowthMm[room.photos] ?? 0,
+      });
     case 'wide':
       return wholeFrame(shot, marks, wideMost);
     case 'beside':
@@ -71,10 +81,17 @@ function barFor(
 }
 
 /** A shot with the marks of one finding, laid out for its place in the report. */
-export function reportPhoto(shot: Shot, entry: RankedFinding, place: PhotoPlace, context: ReportContext): ReportPhoto {
+export function reportPhoto(
+  shot: Shot,
+  entry: RankedFinding,
+  place: PhotoPlace,
+  context: ReportContext,
+  photosOnPageOne = 3,
+): ReportPhoto {
   const marks = context.marksOn(shot.id, entry.finding.id).filter(({ role }) => role === 'finding');
   const box = boxOf(marks.flatMap(({ points }) => points));
-  const frame = frameFor(place, shot, box, (context.record.choices?.choices.length ?? 0) > 0);
+  const hasChoices = (context.record.choices?.choices.length ?? 0) > 0;
+  const frame = frameFor(place, shot, box, { hasChoices, photos: photosOnPageOne });
   const scale = markScales[place];
   const dashed = entry.line.state === 'suspected';
   const drawn = marks.map((mark) => ({

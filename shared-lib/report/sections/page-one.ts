@@ -1,4 +1,5 @@
 import { tierWords } from '../../judgement/tiers.ts';
+import type { Shot } from '../../model/shot.ts';
 import { listed } from '../../wording/listed.ts';
 import { reportWords } from '../../wording/report.ts';
 import { mendedByWork } from '../after-work.ts';
@@ -23,15 +24,18 @@ function sentenceOf({ finding }: RankedFinding): string {
   return [asSentence(words), left].filter((each) => each !== '').join(' ');
 }
 
-function itemOf(entry: RankedFinding, context: ReportContext): PageOneItem {
-  // The photo with a mark on it says more than one without.
-  const shot = entry.shots.find(({ id }) => context.marksOn(id, entry.finding.id).length > 0) ?? entry.shots[0];
+/** The photo with a mark on it says more than one without. */
+const shotOf = (entry: RankedFinding, context: ReportContext): Shot | undefined =>
+  entry.shots.find(({ id }) => context.marksOn(id, entry.finding.id).length > 0) ?? entry.shots[0];
+
+function itemOf(entry: RankedFinding, photos: number, context: ReportContext): PageOneItem {
+  const shot = shotOf(entry, context);
   return {
     tag: entry.tag,
     title: shortened(entry.line.title, 90),
     sentence: sentenceOf(entry),
     state: `${mendedByWork(context).has(entry.finding.id) ? 'Mended in this visit. Was: ' : ''}${tierWords(entry.line.tier).heading}. ${shortened(certaintySentence(entry), 130)}`,
-    photo: shot === undefined ? null : reportPhoto(shot, entry, 'page-one', context),
+    photo: shot === undefined ? null : reportPhoto(shot, entry, 'page-one', context, photos),
     noPhoto: entry.readings.length > 0 ? reportWords.noPhotoReading : reportWords.noPhoto,
   };
 }
@@ -117,6 +121,7 @@ function hasChoices({ record }: ReportContext): boolean {
 export function pageOne(context: ReportContext): PageOneSection {
   const worst = context.ranked.slice(0, mostItems);
   const statement = statementOnUse(context);
+  const photos = worst.filter((entry) => shotOf(entry, context) !== undefined).length;
   return {
     kind: 'page-one',
     plate: plateOf(context),
@@ -125,9 +130,9 @@ export function pageOne(context: ReportContext): PageOneSection {
     statement: statement.words,
     statementTags: statement.tags,
     worstTier: context.ranked[0]?.line.tier ?? null,
-    items: worst.map((entry) => itemOf(entry, context)),
+    items: worst.map((entry) => itemOf(entry, photos, context)),
     rows: [
-      ...advised(worst),
+      ...advised(worst.filter(({ finding }) => !mendedByWork(context).has(finding.id))),
       ...choicesInShort(context),
       ...decidedInShort(context),
       ...notLookedAt(context),

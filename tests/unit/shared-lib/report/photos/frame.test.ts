@@ -53,3 +53,15 @@ test('a mark of five thousand points has a box', () => {
   expect(boxOf(points)).toEqual({ left: 0, top: 0, right: 4999, bottom: 4999 });
   expect(boxOf([])).toBeNull();
 });
+
+// What of the mark lies outside the window, nobody sees: handbook 10.1 asks for photos with their marks.
+test('a window grows for a mark that stands higher than it, as far as it may', () => {
+  const size = { width: 1200, height: 1600 };
+  const rod = { left: 560, top: 300, right: 640, bottom: 900 };
+  const low = { widthMm: 80, heightMm: 32 };
+  const frame = partFrame(size, rod, { ...low, growMm: 20 });
+  expect(onPaper(frame, { x: 600, y: rod.top })[1]).toBeGreaterThan(0);
+  expect(onPaper(frame, { x: 600, y: rod.bottom })[1]).toBeLessThan(frame.heightMm);
+  expect(partFrame(size, rod, { ...low, growMm: 4 }).heightMm).toBeCloseTo(36);
+  expect(partFrame(size, { ...rod, bottom: 400 }, { ...low, growMm: 20 }).heightMm).toBe(32);
+});
