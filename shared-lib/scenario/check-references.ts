@@ -18,9 +18,20 @@ export function checkReferences(scenario: ScenarioShape): ReferenceIssue[] {
     if (!meters.has(visit.meter.id)) tell(['visits', at, 'meter', 'id'], `there is no meter ${visit.meter.id}`);
     for (const { path, message } of findingReferences(visit, earlier))
       tell(['visits', at, 'findings', ...path], message);
+    for (const { path, message } of workReferences(visit)) tell(['visits', at, 'work', ...path], message);
     for (const { id } of visit.findings) earlier.add(`${visit.id}/${id}`);
   }
   return issues;
+}
+
+function workReferences({ findings, readings = [], work = [] }: ScenarioVisit): ReferenceIssue[] {
+  const known = new Set([...findings, ...readings].map(({ id }) => id));
+  return work.flatMap(({ finding = [], shownBy = [] }, index) =>
+    [finding, shownBy]
+      .flat()
+      .filter((id) => !known.has(id))
+      .map((id) => ({ path: [index], message: `this visit has no ${id}` })),
+  );
 }
 
 function findingReferences(visit: ScenarioVisit, earlier: ReadonlySet<string>): ReferenceIssue[] {

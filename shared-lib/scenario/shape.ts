@@ -17,6 +17,7 @@ import { ShapeName } from '../model/mark.ts';
 import { QuantityOrigin } from '../model/quantity.ts';
 import { Verdict } from '../model/reading.ts';
 import { Use } from '../model/visit.ts';
+import { HandOver, Outcome } from '../work/records.ts';
 
 const text = z.string().min(1);
 const word = z.string().regex(/^[A-Za-z][A-Za-z0-9-]*$/);
@@ -135,6 +136,8 @@ const limit = z.strictObject({
   page: text.optional(),
 });
 
+const instant = z.iso.datetime({ offset: true });
+
 export const ScenarioReading = z.strictObject({
   id: z.string().regex(/^R\d+$/),
   sheet,
@@ -142,6 +145,8 @@ export const ScenarioReading = z.strictObject({
   inputs: z.record(z.string(), z.union([quantity, z.string()])).optional(),
   conditions: z.record(z.string(), z.string()).optional(),
   remark: text.optional(),
+  /** Where the day of the visit is not when it was taken: `2026-06-10T09:30:00+02:00`. */
+  takenAt: instant.optional(),
   results: z
     .array(
       z.strictObject({
@@ -263,8 +268,23 @@ export const ScenarioVisit = z.strictObject({
     )
     .optional(),
   shots: z.array(ScenarioShot).optional(),
-  /** The machine has left the shop again. */
-  left: z.boolean().optional(),
+  /** What was done after the decision, and what showed that it holds. */
+  work: z
+    .array(
+      z.strictObject({
+        finding: findingId.optional(),
+        words: text,
+        at: instant,
+        outcome: Outcome.optional(),
+        because: text.optional(),
+        parts: z.array(z.strictObject({ words: text, amount: text.optional() })).optional(),
+        shownBy: z.array(z.string().regex(/^R\d+$/)).optional(),
+      }),
+    )
+    .optional(),
+  handOver: HandOver.partial().optional(),
+  /** The machine has left the shop again, that day or at a time that is given. */
+  left: z.union([z.boolean(), instant]).optional(),
 });
 export type ScenarioVisit = z.infer<typeof ScenarioVisit>;
 

@@ -169,7 +169,7 @@ function visitRecords(source: ScenarioVisit, visitId: string, place: Place): Vis
       },
       currentPart: null,
       openedAtMs: startOfDayMs(source.date),
-      leftAtMs: source.left === true ? startOfDayMs(source.date) : null,
+      leftAtMs: leftAtMsOf(source),
     },
     scope: source.scope.map((item, position) => ({
       id: name(`scope ${item.item}`),
@@ -319,6 +319,9 @@ function readingRecord(source: ScenarioReading, id: string, visitId: string, tak
 }
 
 /** Midnight UTC of the visit's day: a file says no hour. */
+const leftAtMsOf = ({ left, date }: Scenario['visits'][number]): number | null =>
+  left === undefined || left === false ? null : left === true ? startOfDayMs(date) : Date.parse(left);
+
 function startOfDayMs(date: string | undefined): number {
   return date === undefined ? 0 : Date.parse(`${date}T00:00:00Z`);
 }

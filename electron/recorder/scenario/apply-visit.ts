@@ -11,6 +11,7 @@ import { shotById } from '../photos/queries.ts';
 import { takeIntoVisit } from '../photos/run-import.ts';
 import { withTestPicture } from '../photos/test-picture.ts';
 import { applyChoices } from './apply-choices.ts';
+import { applyWork } from './apply-work.ts';
 import { fillSheet } from './fill-sheet.ts';
 import { timesOfVisit } from './times-of-visit.ts';
 
@@ -248,5 +249,9 @@ export const applyVisit = async (applying: Applying, visit: ScenarioVisit): Prom
   }
   const decidedAtMs = times.openedAtMs + 7 * 60 * 60_000;
   await applyChoices({ context, visit, visitId, findingId: idOf, readingIds, times, decidedAtMs });
-  if (visit.left) await context.call('visit.change', { id: visitId, leftAtMs: Date.parse(`${visit.date}T16:00:00Z`) });
+  await applyWork({ context, visit, visitId, findingId: idOf, readingIds });
+  if (visit.left) {
+    const leftAtMs = Date.parse(visit.left === true ? `${visit.date}T16:00:00Z` : visit.left);
+    await context.call('visit.change', { id: visitId, leftAtMs });
+  }
 };

@@ -10,7 +10,7 @@ export interface TimesOfVisit {
 }
 
 /**
- * A believable day: in at ten past eight, readings a quarter of an hour apart, a finding written down a few minutes after
+ * A believable day: in at ten past eight, readings a quarter of an hour apart unless the file says when, a finding written down a few minutes after
  * the photo or the reading that shows it, else after the finding before.
  *
  * @param zoneOffsetMin  the shop's, minutes east of UTC
@@ -19,7 +19,10 @@ export const timesOfVisit = (visit: ScenarioVisit, zoneOffsetMin: number): Times
   const midnightMs = Date.parse(`${visit.date}T00:00:00Z`) - zoneOffsetMin * minuteMs;
   const openedAtMs = midnightMs + (8 * 60 + 10) * minuteMs;
   const readings = new Map(
-    (visit.readings ?? []).map(({ id }, index) => [id, openedAtMs + (20 + 15 * index) * minuteMs]),
+    (visit.readings ?? []).map(({ id, takenAt }, index) => [
+      id,
+      takenAt === undefined ? openedAtMs + (20 + 15 * index) * minuteMs : Date.parse(takenAt),
+    ]),
   );
   const photos = new Map<string, number>();
   for (const { takenAt, marks = [] } of visit.shots ?? []) {

@@ -26,6 +26,7 @@ describe('the demo as a whole', () => {
     expect(visits).toHaveLength(5);
     expect(scenarios.filter((scenario) => scenario.visits.length > 1)).toHaveLength(1);
     expect(visits.filter((visit) => visit.findings.some((finding) => finding.unfinished))).toHaveLength(1);
+    expect(visits.filter(({ work, handOver }) => work !== undefined && handOver !== undefined)).toHaveLength(1);
   });
 
   it('tells of every state, and uses every photo once', () => {
