@@ -4,6 +4,7 @@ import { certaintyWords, reportWords } from '../../wording/report.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import type { SummaryLine, SummarySection } from '../model.ts';
 import { negativeSentence } from '../negative.ts';
+import { asSentence } from '../sentence.ts';
 
 function lineOf({ finding, line, tag }: RankedFinding, context: ReportContext): SummaryLine {
   return {
@@ -22,13 +23,16 @@ function unrankedOf(
   context: ReportContext,
 ): SummaryLine {
   const finding = context.findingById(entry.findingId);
+  const place = context.place(finding?.locations[0]);
+  const isObserved = entry.state === 'observation' && (finding?.words.trim() ?? '') !== '';
   return {
     tag: { findingId: entry.findingId, number: entry.number, tier: null, state: entry.state },
-    title: entry.title || reportWords.titleNotSaid,
-    place: context.place(finding?.locations[0]),
-    tier: 'not ranked',
+    // An observation has no name but its words: they stand in their own column.
+    title: isObserved ? place : entry.title || reportWords.titleNotSaid,
+    place: isObserved ? '' : place,
+    tier: 'Not ranked',
     certainty: entry.state === 'none-found' && finding ? negativeSentence(finding) : certaintyWords[entry.state],
-    action: finding?.words ?? '',
+    action: asSentence(finding?.words ?? ''),
     hasDetail: false,
   };
 }
@@ -41,7 +45,7 @@ export function summary(context: ReportContext): SummarySection {
     columns: ['Finding', 'What and where', 'How bad', 'How sure', 'Advised', 'Page'],
     lines: ranked.map((entry) => lineOf(entry, context)),
     unrankedHeading: 'Looked for and not found, and what was observed',
-    unrankedColumns: ['', 'What and where', 'How bad', 'How sure', 'In words', ''],
+    unrankedColumns: ['', 'What and where', 'How bad', 'How sure', 'In words'],
     unranked: record.standing.unranked.map((entry) => unrankedOf(entry, context)),
     note:
       ranked.length === 0
