@@ -2,6 +2,7 @@ import type { Finding } from '../model/finding.ts';
 import type { Layout } from '../model/layout.ts';
 import { speakComponent } from '../parts/speak-component.ts';
 import { titleOf } from '../ranking/title.ts';
+import { asPart } from '../report/sentence.ts';
 import { sheetName } from '../wording/report.ts';
 import type { WorkedOn } from '../work/after-work.ts';
 import type { CautionCall } from './calls.ts';
@@ -13,7 +14,7 @@ function uncapitalised(text: string): string {
 
 /** What remains of a finding that was worked on: `mended in part: the left side waits for its lining`. */
 export function speakRemains({ is, because }: WorkedOn): string {
-  const why = because === '' ? '' : `: ${because.replace(/[.;,\s]+$/, '')}`;
+  const why = because === '' ? '' : `: ${asPart(because)}`;
   switch (is) {
     case 'mended':
       return 'mended, and not tested after the work';

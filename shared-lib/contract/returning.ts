@@ -42,6 +42,8 @@ export interface OldFinding {
   readonly decided: Pick<Decision, 'decision' | 'completed' | 'words' | 'by'> | null;
   /** It was mended here since. */
   readonly mended: boolean;
+  /** Whether work that was written down says so, not the plan alone; a record made before it was told apart has none. */
+  readonly mendedOnRecord?: boolean;
   /** Its time has come, in words; null where it has not or nobody can tell. */
   readonly due: string | null;
   /** The newest photo that shows it: one with a mark of it first. */

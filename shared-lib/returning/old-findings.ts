@@ -8,6 +8,8 @@ export interface Track {
   readonly tellings: readonly { readonly visit: VisitThen; readonly finding: Finding; readonly line: StandingLine }[];
   /** The newest of them was mended, then or at a later visit. */
   readonly mended: boolean;
+  /** Work that is written down says so, not the choice that was taken alone. */
+  readonly mendedOnRecord: boolean;
 }
 
 /**
@@ -31,6 +33,7 @@ export function openTracks(earlier: readonly VisitThen[]): Track[] {
       tracks.set(finding.id, {
         tellings: [...(before?.tellings ?? []), { visit, finding, line }],
         mended: mended.has(finding.id),
+        mendedOnRecord: mended.has(finding.id) && visit.work.length > 0,
       });
     }
   }

@@ -38,7 +38,7 @@ export function returnView(
 }
 
 function oldFinding(
-  { tellings, mended }: Track,
+  { tellings, mended, mendedOnRecord }: Track,
   now: VisitNow,
   changedAt: (place: string, then: string) => string | null,
 ): OldFinding | null {
@@ -63,9 +63,10 @@ function oldFinding(
     timesTold: tellings.length,
     decided: decided ?? null,
     mended,
+    mendedOnRecord,
     due:
       !mended && comes !== undefined && hours !== null && hours >= comes
-        ? `due: it was likely to show within ${comes === 0 ? 'the next start' : `${comes}\u202fh`}, and ${Math.round(hours)}\u202fh have passed`
+        ? `due: it was likely to show ${comes === 0 ? 'at the next start' : `within ${comes}\u202fh`}, and ${Math.round(hours)}\u202fh ${Math.round(hours) === 1 ? 'has' : 'have'} passed`
         : null,
     photo: photoOf(tellings),
     answer: now.answers.find((answer) => answer.findingId === findingId) ?? null,

@@ -2,6 +2,7 @@ import type { CautionCall, CautionRecord } from '../../cautions/calls.ts';
 import { cautionsFor } from '../../cautions/cautions-for.ts';
 import { speakBecause, speakRemains } from '../../cautions/speak-because.ts';
 import type { VisitWork } from '../../contract/work.ts';
+import { isBelow } from '../../parts/is-below.ts';
 import { standingFindings } from '../../ranking/to-rankable.ts';
 import { listed } from '../../wording/listed.ts';
 import { mendedByWork } from '../after-work.ts';
@@ -31,6 +32,15 @@ function isCarriedOut({ items, planned }: VisitWork): boolean {
   return items.length > 0 && planned.length === 0 && items.every(({ outcome }) => outcome === 'done');
 }
 
+/** All that was found at a place has been worked on and done: the plan's step there is over. */
+function isDoneAt(place: string, { items }: VisitWork, { record, isKnownPlace }: ReportContext): boolean {
+  const there = record.findings.filter(({ locations }) =>
+    locations.some((location) => isKnownPlace(location) && isBelow(location, place)),
+  );
+  const worked = there.flatMap(({ id }) => items.filter(({ findingId }) => findingId === id));
+  return worked.length > 0 && worked.every(({ outcome }) => outcome === 'done');
+}
+
 /**
  * The work of the visit, and of the choice that was taken with what that takes away. Where work is on record that counts
  * and not the plan.
@@ -40,7 +50,10 @@ function workOf(context: ReportContext): Pick<CautionRecord, 'steps' | 'chosen' 
   const chosen = choices?.choices.find((choice) => choice.chosen);
   const steps = choices?.steps ?? [];
   if (work !== undefined && work.items.length > 0) {
-    const stepsToCome = chosen === undefined || isCarriedOut(work) ? [] : chosen.steps;
+    const stepsToCome =
+      chosen === undefined || isCarriedOut(work)
+        ? []
+        : chosen.steps.filter(({ at }) => at === null || !isDoneAt(at, work, context));
     return {
       steps,
       chosen: { steps: stepsToCome, fixes: mendedByWork(context) },

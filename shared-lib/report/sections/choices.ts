@@ -29,8 +29,10 @@ export function leftByTier({ left }: ChoiceView): string {
     .join('; ');
 }
 
+const mostDoneFirst = ['fixed', 'partly', 'made-safe', 'unknown'] as const;
+
 function doneWords(choice: ChoiceView, say: SayFindings): string[] {
-  const kinds = [...new Set(choice.dispositions.map(({ is }) => is))].filter((is) => is !== 'left');
+  const kinds = mostDoneFirst.filter((kind) => choice.dispositions.some(({ is }) => is === kind));
   const done = kinds.map((kind) => {
     const ids = choice.dispositions.filter(({ is }) => is === kind).map(({ findingId }) => findingId);
     return `${dispositionWords[kind]}: ${say(ids)}`;
@@ -44,7 +46,7 @@ function doneWords(choice: ChoiceView, say: SayFindings): string[] {
 function costParagraphs(choice: ChoiceView, currency: string, taxPercent: string | null): string[] {
   if (choice.costs.length === 0) return [];
   const lines = choice.costs.map(({ kind, words, amount, price }, index) => {
-    const times = amount === '1' ? '' : ` (${amount} × ${price})`;
+    const times = amount === '1' ? '' : ` (${amount} × ${sayMoney(price, '')})`;
     const named = words.trim() === '' ? costWords[kind] : `${costWords[kind]}, ${asPart(words)}`;
     return `${named}${times}: ${sayMoney(choice.cost.lines[index] ?? '', currency)}`;
   });

@@ -1,19 +1,21 @@
 import { urgencyWords } from '../../judgement/urgency.ts';
+import { mendedByWork } from '../after-work.ts';
 import type { ReportContext } from '../context.ts';
 import type { ReportRow, RowsSection } from '../model.ts';
 import { asPart, asSentence } from '../sentence.ts';
 
-/** What to watch and by when, for everything that has a clock or a sign to look for. */
+/** What to watch and by when, for everything that the work has not mended and that has a clock or a sign to look for. */
 export function followUp(context: ReportContext): RowsSection | null {
-  const rows = context.ranked.flatMap(({ finding, line }): ReportRow[] => {
+  const mended = mendedByWork(context);
+  const standing = context.ranked.filter(({ finding }) => !mended.has(finding.id));
+  const rows = standing.flatMap(({ finding, line }): ReportRow[] => {
     const watch = finding.watchFor.trim() === '' ? '' : asSentence(`watch for: ${asPart(finding.watchFor)}`);
+    const isSeen = line.state !== 'not-examined';
     const clock =
-      finding.urgency === null || finding.urgency > 4
+      finding.urgency === null || finding.urgency > 4 || !isSeen
         ? ''
-        : asSentence(
-            `likely to show ${urgencyWords(finding.urgency).within} of work`.replace('start of work', 'start'),
-          );
-    const again = finding.action === 'monitor' ? 'To be looked at again.' : '';
+        : asSentence(`likely to show ${urgencyWords(finding.urgency).within.replace('hours', 'hours of work')}`);
+    const again = !isSeen ? 'Still to be looked at.' : finding.action === 'monitor' ? 'To be looked at again.' : '';
     const said = [again, clock, watch].filter((each) => each !== '');
     return watch === '' && again === ''
       ? []

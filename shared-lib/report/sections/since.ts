@@ -8,6 +8,7 @@ import { listed } from '../../wording/listed.ts';
 import type { ReportContext } from '../context.ts';
 import { sayIsoDay } from '../dates.ts';
 import type { SinceSection } from '../model.ts';
+import { negativeSentence } from '../negative.ts';
 import { asPart, asSentence, shortened } from '../sentence.ts';
 
 function hoursWords(hours: number, { shop }: ReportContext): string {
@@ -15,20 +16,28 @@ function hoursWords(hours: number, { shop }: ReportContext): string {
 }
 
 function beforeWords(old: OldFinding, context: ReportContext): string[] {
-  const { date, trueHours, words, decided, mended, timesTold, firstDate } = old;
+  const { date, trueHours, words, decided, mended, mendedOnRecord, timesTold, firstDate } = old;
   const at = trueHours === null ? '' : ` at ${hoursWords(trueHours, context)}`;
   const said = decided === null ? '' : decided.completed.trim();
   const until = said === '' ? '' : decided?.decision === 'deferred' ? ` until ${asPart(said)}` : `: ${asPart(said)}`;
-  const own = decided === null || decided.words.trim() === '' ? '' : ` (“${decided.words.trim()}”)`;
+  // What was changed or refused may stand in the owner's words already.
+  const ownWords = decided?.words.trim() ?? '';
+  const own = ownWords === '' || ownWords === said ? '' : ` (“${ownWords}”)`;
   return [
     `${sayIsoDay(date)}${at}.`,
     ...(words.trim() === '' ? [] : [asSentence(shortened(words, 160))]),
     mended
-      ? 'It was mended here.'
+      ? mendedOnRecord === false
+        ? 'It was to be mended; no work is on record.'
+        : 'It was mended here.'
       : decided === null
         ? 'Nobody decided on it.'
         : asSentence(`it was ${decisionWords[decided.decision]}${until}${own}`),
-    ...(timesTold > 1 ? [`First told on ${sayIsoDay(firstDate)}, ${timesTold} times before this visit.`] : []),
+    ...(timesTold > 1
+      ? [
+          `First told on ${sayIsoDay(firstDate)}, ${timesTold === 2 ? 'twice' : `${timesTold} times`} before this visit.`,
+        ]
+      : []),
   ];
 }
 
@@ -46,6 +55,13 @@ function isDecided(findingId: string | null, { record }: ReportContext): boolean
   return openDecisions(choices, [findingId]).length === 0;
 }
 
+/** It stands among the findings again, or it was looked for and not found: then nothing is told again. */
+function toldNow(findingId: string, { tag }: OldFinding, context: ReportContext): string {
+  const finding = context.findingById(findingId);
+  if (finding?.state !== 'none-found') return 'told again in this report';
+  return `${tag.state === 'not-examined' ? 'looked for now' : 'looked for again'}: ${asPart(negativeSentence(finding))}`;
+}
+
 function nowWords(old: OldFinding, context: ReportContext): string[] {
   const { answer, takenUpAs } = old;
   const entry = context.ranked.find(({ finding }) => finding.id === takenUpAs);
@@ -54,7 +70,7 @@ function nowWords(old: OldFinding, context: ReportContext): string[] {
     answer === null
       ? takenUpAs === null
         ? 'not said what has become of it'
-        : 'told again in this report'
+        : toldNow(takenUpAs, old, context)
       : `${answerWords[answer.answer].said}${because}`;
   const carried = context.record.choices?.carriedOver.find(({ findingId }) => findingId === takenUpAs);
   const moved =
@@ -80,7 +96,10 @@ export function since(context: ReportContext): SinceSection | null {
   const { before } = context.record;
   if (before === undefined || (before.old.length === 0 && before.readings.length === 0)) return null;
   const at = before.trueHours === null ? '' : ` at ${hoursWords(before.trueHours, context)}`;
-  const run = before.hoursSince === null ? '' : ` ${hoursWords(before.hoursSince, context)} were run since.`;
+  const run =
+    before.hoursSince === null
+      ? ''
+      : ` ${hoursWords(before.hoursSince, context)} ${before.hoursSince === 1 ? 'was' : 'were'} run since.`;
   return {
     kind: 'since',
     heading: 'Since last time',

@@ -21,11 +21,13 @@ function proofWords({ readingId, shotId }: WorkProof, context: ReportContext): s
     return shot === undefined ? 'a photo that was put aside' : `photo ${shot.sequence}`;
   }
   const judged = reading.results.filter(({ verdict, value }) => value !== null && verdict !== 'recorded only');
-  const lines = (judged.length > 0 ? judged : reading.results).map(({ of, value, uncertainty, verdict }) => {
-    const shown =
-      value === null ? '' : ` ${showResult(value, uncertainty, context.shop.units, resultKindOf(reading, of))}`;
-    return `${of}${shown}, ${verdict}`;
-  });
+  const lines = (judged.length > 0 ? judged : reading.results.slice(0, 1)).map(
+    ({ of, value, uncertainty, verdict }) => {
+      const shown =
+        value === null ? '' : ` ${showResult(value, uncertainty, context.shop.units, resultKindOf(reading, of))}`;
+      return `${of}${shown}, ${verdict}`;
+    },
+  );
   const name = sheetOf(reading.sheet)?.name ?? sheetName(reading.sheet);
   return `${asPart(name)}, ${asPart(context.place(reading.at))}: ${lines.join('; ')}`;
 }
