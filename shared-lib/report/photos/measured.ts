@@ -39,7 +39,7 @@ export function saysMeasured(measured: readonly MeasuredMark[], { shop }: Report
     );
     const from = `scale from ${referenceWords(first.plane.reference, shop.units)} in this face: ${first.plane.plane}`;
     return [
-      asSentence(`measured in this photo ${sizes}; ${from}`),
+      asSentence(`measured in this photo: ${sizes}; ${from}`),
       ...new Set(group.flatMap(({ warnings }) => warnings)),
     ];
   });
