@@ -10,12 +10,18 @@ const gap = '\u2013';
 
 const isGap = (text: string): boolean => text === gap || text === '-';
 
-/** A row's texts, with gaps kept as empty cells. */
+const beginsAsNumber = (text: string): boolean => /^[-+]?[.,]?\d/.test(text);
+
+/** A row's texts, with gaps kept as empty cells. What is no number has a cell as well: what comes after it keeps its place. */
 const cellsOfRow = (row: string, spec: CellSpec): string[] =>
   row
     .split(/\s*\/\s*(?=[-\u2013]\s*(?:\/|$))|(?<=(?:^|\/)\s*[-\u2013])\s*\/\s*/)
+    .flatMap((part) => part.split(/\s\/\s/))
     .map((piece) => piece.trim())
-    .flatMap((piece) => (isGap(piece) ? [''] : (rowTexts(piece, spec)[0] ?? [])));
+    .flatMap((piece) => {
+      if (isGap(piece)) return [''];
+      return beginsAsNumber(piece) || piece === '' ? (rowTexts(piece, spec)[0] ?? []) : [piece];
+    });
 
 /** A field's text, as its cells. A list is read as one row, however it was typed. */
 export function cellsOf(text: string, spec: CellSpec): Cells {
@@ -35,9 +41,10 @@ export function textOfCells(cells: Cells, spec: CellSpec): string {
   const rows = cells
     .map((row) => (spec.kind === 'list' ? row.filter((text) => text.trim() !== '') : withoutBlankEnd(row)))
     .filter((row) => row.length > 0);
-  // A fraction has a stroke of its own, so those between the cells stand apart from it.
+  // A fraction has a stroke of its own, and before a word none is seen, so those between the cells stand apart then.
   const isFraction = (text: string) => text.includes('/') && cellsOfRow(text, spec).length === 1;
-  const between = rows.flat().some((text) => text.trim() === '' || isFraction(text)) ? ' / ' : '/';
+  const standsApart = (text: string) => !beginsAsNumber(text.trim()) || isFraction(text);
+  const between = rows.flat().some(standsApart) ? ' / ' : '/';
   return rows.map((row) => row.map((text) => (text.trim() === '' ? gap : text.trim())).join(between)).join('\n');
 }
 

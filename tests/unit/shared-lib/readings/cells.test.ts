@@ -35,6 +35,15 @@ describe('cells of a field', () => {
     });
   });
 
+  it('keep what is no number in its cell, and the readings after it at their cylinders', () => {
+    for (const word of ['abc', 'about 24', '?', '~ 24', '24x', '\u22123', 'no reading']) {
+      const typed = textOfCells([['24', word, '3', '23,8']], perCylinder);
+      expect(cellsOf(typed, perCylinder)).toEqual([['24', word, '3', '23,8']]);
+      expect(cellsOf(textOfCells([[word, '24']], perCylinder), perCylinder)).toEqual([[word, '24']]);
+    }
+    expect(cellsOf('12 L/min / 14 L/min', { ...perCylinder, unit: 'L/min' })).toEqual([['12 L/min', '14 L/min']]);
+  });
+
   it('close up in a list, which has no places', () => {
     expect(textOfCells([['445', '', '430']], list)).toBe('445/430');
   });
