@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { type WorkStepKind, workSteps } from '../../shared-lib/cautions/work-step.ts';
 import { sayMoney } from '../../shared-lib/choices/money.ts';
-import { costKinds, Decimal, type Money } from '../../shared-lib/choices/records.ts';
+import { costKinds, Decimal, Money } from '../../shared-lib/choices/records.ts';
 import { costWords } from '../../shared-lib/choices/words.ts';
 import type { ChoiceView } from '../../shared-lib/contract/choices.ts';
 import { wordsOf } from '../api/client.ts';
@@ -39,8 +39,7 @@ export function ChoicePanel({ choice, money, visitId, onClose }: ChoicePanelProp
   const { id } = choice;
   const change = useChange('choice.change');
   const remove = useChange('choice.remove');
-  const setMoney = useChange('money.set');
-  const errors = [change.error, remove.error, setMoney.error].filter((error) => error !== null);
+  const errors = [change.error, remove.error].filter((error) => error !== null);
   return (
     <Panel title={choice.name} onClose={onClose}>
       <TextField label="Name" value={choice.name} onCommit={(name) => change.run({ id, name })} maxLength={120} />
@@ -59,22 +58,7 @@ export function ChoicePanel({ choice, money, visitId, onClose }: ChoicePanelProp
         maxLength={1000}
       />
       <Costs choice={choice} money={money} />
-      <div className={styles.pair}>
-        <TextField
-          label="Currency, three letters"
-          value={money.currency}
-          onCommit={(text) => setMoney.run({ visitId, ...money, currency: text.trim().toUpperCase() })}
-          maxLength={3}
-        />
-        <NumberField
-          label="Tax"
-          unit="%"
-          value={money.taxPercent ?? ''}
-          onCommit={(text) =>
-            setMoney.run({ visitId, ...money, taxPercent: text.trim() === '' ? null : asDecimal(text) })
-          }
-        />
-      </div>
+      <MoneyFields money={money} visitId={visitId} />
       <Steps choice={choice} />
       {choice.cautions.length > 0 && (
         <section aria-label="Cautions that follow">
@@ -100,6 +84,44 @@ export function ChoicePanel({ choice, money, visitId, onClose }: ChoicePanelProp
   );
 }
 
+const currencyOf = (text: string): string => text.trim().toUpperCase();
+
+const wrongCurrency = (text: string) =>
+  Money.shape.currency.safeParse(currencyOf(text)).success
+    ? undefined
+    : { happened: 'Not three letters, such as EUR.', kept: 'What you typed still stands here.' };
+
+/** What the prices are in, for all choices of the visit. What does not read is not written. */
+function MoneyFields({ money, visitId }: { readonly money: Money; readonly visitId: string }) {
+  const set = useChange('money.set');
+  const [wrong, setWrong] = useState<{ readonly [field in keyof Money]?: ReturnType<typeof wrongNumber> }>({});
+  const writeCurrency = (text: string) => {
+    const error = wrongCurrency(text);
+    setWrong((now) => ({ ...now, currency: error }));
+    if (error === undefined) set.run({ visitId, currency: currencyOf(text) });
+  };
+  const writeTax = (text: string) => {
+    const error = wrongNumber(text);
+    setWrong((now) => ({ ...now, taxPercent: error }));
+    if (error === undefined) set.run({ visitId, taxPercent: text.trim() === '' ? null : asDecimal(text) });
+  };
+  return (
+    <>
+      <div className={styles.pair}>
+        <TextField
+          label="Currency, three letters"
+          value={money.currency}
+          onCommit={writeCurrency}
+          error={wrong.currency}
+          maxLength={3}
+        />
+        <NumberField label="Tax" unit="%" value={money.taxPercent ?? ''} onCommit={writeTax} error={wrong.taxPercent} />
+      </div>
+      {set.error !== null && <ErrorNote {...wordsOf(set.error)} />}
+    </>
+  );
+}
+
 function Costs({ choice, money }: { readonly choice: ChoiceView; readonly money: Money }) {
   const add = useChange('choice.addCost');
   const remove = useChange('choice.removeCost');
@@ -115,7 +137,7 @@ function Costs({ choice, money }: { readonly choice: ChoiceView; readonly money:
       setPrice('');
     });
   return (
-    <section aria-label="Costs">
+    <section aria-label="Costs" className={styles.costs}>
       <h3 className={styles.heading}>Costs</h3>
       <ul>
         {choice.costs.map((line, index) => (

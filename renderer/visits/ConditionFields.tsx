@@ -21,9 +21,8 @@ export function ConditionFields({ visit }: { readonly visit: Visit }) {
   const [value, setValue] = useState('');
   const { id, conditions } = visit;
   const write = (key: string, text: string) => {
-    const { [key]: _before, ...others } = conditions;
     const typed = text.trim();
-    change.run({ id, conditions: typed === '' ? others : { ...others, [key]: typed } });
+    change.run({ id, conditions: { [key]: typed === '' ? null : typed } });
   };
   const known = new Set(usual.map(({ key }) => key));
   const others = Object.keys(conditions).filter((key) => !known.has(key));

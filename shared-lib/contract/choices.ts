@@ -125,7 +125,7 @@ export const choiceOperations = {
   'visitStep.add': step<Step>()(stepFields.extend({ visitId: id })),
   'visitStep.remove': step<null>()(z.strictObject({ id })),
   /** Currency and tax of all choices of a visit. */
-  'money.set': step<Money>()(Money.extend({ visitId: id })),
+  'money.set': step<Money>()(Money.partial().extend({ visitId: id })),
   'choice.add': step<Choice>()(
     Choice.pick({ name: true }).extend({
       visitId: id,

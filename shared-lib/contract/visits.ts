@@ -77,18 +77,18 @@ export const visitOperations = {
         .optional(),
     }),
   ),
+  /** Conditions are merged name by name; null takes one away. */
   'visit.change': step<Visit>()(
     Visit.pick({
       complaint: true,
       use: true,
-      conditions: true,
       meter: true,
       date: true,
       currentPart: true,
       leftAtMs: true,
     })
       .partial()
-      .extend({ id }),
+      .extend({ id, conditions: z.record(z.string(), z.string().max(400).nullable()).optional() }),
   ),
   'scope.add': step<ScopeItem>()(z.strictObject({ visitId: id, path: z.string() })),
   'scope.change': step<ScopeItem>()(

@@ -14,6 +14,7 @@ import {
   costRows,
   dispositionRows,
   isDecided,
+  moneyOf,
   nextPosition,
   rowToChoice,
   rowToDecision,
@@ -78,11 +79,13 @@ export const choiceHandlers: Handlers = {
     },
   },
   'money.set': {
-    change: (context, writer, { visitId, currency, taxPercent }) => {
+    change: (context, writer, { visitId, ...given }) => {
       aboutVisit(context, writer, visitId);
       // What was decided on was read out with its money.
       if (choiceRows(context.db, visitId).some(({ id }) => isDecided(context.db, id)))
         throw new AppError('decided', {});
+      const before = moneyOf(context.db, visitId);
+      const { currency = before.currency, taxPercent = before.taxPercent } = given;
       const columns = { currency, tax_percent: taxPercent };
       if (writer.has('visit_money', visitId)) writer.update('visit_money', visitId, columns);
       else writer.insert('visit_money', { id: visitId, ...columns });

@@ -1,6 +1,7 @@
 import { AppError } from '../../../shared-lib/contract/errors.ts';
 import type { CheckedInputOf } from '../../../shared-lib/contract/operations.ts';
 import { coverItems } from '../../../shared-lib/coverage/coverage.ts';
+import type { Visit } from '../../../shared-lib/model/visit.ts';
 import { proposedScope } from '../../../shared-lib/parts/proposed-scope.ts';
 import type { Context, Handlers } from '../context.ts';
 import type { Tables } from '../database/tables.ts';
@@ -46,6 +47,12 @@ const refuseFallingHours = (
   const highest = Math.max(...known, Number.NEGATIVE_INFINITY);
   if (now < highest) throw new AppError('hours-fall', { before: highest, now }, { field: 'meter' });
 };
+
+/** One field after the other is written, perhaps before the window has heard of the first: each says what is its own. */
+const merged = (before: Visit['conditions'], now: Readonly<Record<string, string | null>>): Visit['conditions'] =>
+  Object.fromEntries(
+    Object.entries({ ...before, ...now }).flatMap(([name, words]) => (words === null ? [] : [[name, words]])),
+  );
 
 const aboutVisit = (context: Context, writer: RecordWriter, visitId: string) => {
   const { visit, layout } = visitLayout(context, visitId);
@@ -111,7 +118,7 @@ export const visitHandlers: Handlers = {
         ...plain,
         ...(use ? exposureColumns(use) : {}),
         ...(meter ? meterColumns(meter) : {}),
-        conditions: conditions && JSON.stringify(conditions),
+        conditions: conditions && JSON.stringify(merged(JSON.parse(visit.conditions), conditions)),
         current_part: currentPart && placeOn(currentPart, layout),
         left_at_ms: leftAtMs,
       });

@@ -139,6 +139,13 @@ it('steps of choosing are taken back; a decision is not, nor what it rests on', 
   expect((await call('choices.get', { visitId })).choices[0]?.costs).toEqual([]);
   await call('undo.redo', { visitId });
 
+  // Currency and tax are two fields: each says what is its own.
+  await Promise.all([
+    call('money.set', { visitId, currency: 'EUR' }),
+    call('money.set', { visitId, taxPercent: '21' }),
+  ]);
+  expect((await call('choices.get', { visitId })).money).toEqual({ currency: 'EUR', taxPercent: '21' });
+
   const about = { visitId, decision: 'accepted', by: 'Nils Aspen', statement } as const;
   await call('decision.take', { ...about, choiceId: choice.id });
   expect((await call('choices.get', { visitId })).choices[0]?.chosen).toBe(true);

@@ -45,6 +45,21 @@ it('what others did before is kept as it was told; a visit without any says noth
   expect((await call('visit.get', { id: visitId })).intake?.earlierWork).toEqual(two.earlierWork);
 });
 
+it('a condition is written beside the others, also before the window has heard of them, and taken away by itself', async () => {
+  const { call, ...recorder } = openTestRecorder();
+  const { visitId } = await addLoader({ call, ...recorder });
+  await Promise.all([
+    call('visit.change', { id: visitId, conditions: { altitude: '120 m' } }),
+    call('visit.change', { id: visitId, conditions: { weather: 'dry' } }),
+  ]);
+  const conditions = async () => (await call('visit.get', { id: visitId })).visit.conditions;
+  expect(await conditions()).toEqual({ altitude: '120 m', weather: 'dry' });
+  await call('visit.change', { id: visitId, conditions: { weather: null } });
+  expect(await conditions()).toEqual({ altitude: '120 m' });
+  await call('undo.undo', { visitId });
+  expect(await conditions()).toEqual({ altitude: '120 m', weather: 'dry' });
+});
+
 it('a fluid is noted once and put right; taken off it is not written down', async () => {
   const recorder = openTestRecorder();
   const { call } = recorder;
