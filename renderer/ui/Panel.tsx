@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useEffectEvent, useRef } from 'react';
 import { classNames } from './class-names.ts';
 import { Icon } from './Icon.tsx';
+import { keepTabInside } from './keep-tab-inside.ts';
 import styles from './Panel.module.css';
 
 interface PanelProps {
@@ -16,7 +17,10 @@ interface PanelProps {
 /** The sheets that are open, the topmost last: Escape closes that one. */
 const openSheets: (() => void)[] = [];
 
-/** A sheet at the side. What lies under it stays in use; Escape closes it and the focus goes back to where it was. */
+/**
+ * A sheet at the side. What lies under it stays in use by hand; Tab stays in the sheet, since a field that it covers would
+ * be filled unseen. Escape closes it and the focus goes back to where it was.
+ */
 export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead = false }: PanelProps) {
   const panel = useRef<HTMLElement>(null);
 
@@ -34,6 +38,7 @@ export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead
   useEffect(() => {
     const own = () => close();
     openSheets.push(own);
+    const letTabGo = keepTabInside(panel, () => openSheets.at(-1) === own);
     // Heard from the window: a button that was just switched off has dropped the focus out of the sheet.
     const handleKeyDown = (event: KeyboardEvent) => {
       if (event.key !== 'Escape' || event.defaultPrevented || openSheets.at(-1) !== own) return;
@@ -43,6 +48,7 @@ export function Panel({ title, onClose, children, foot, wide = false, isOnlyRead
     window.addEventListener('keydown', handleKeyDown);
     return () => {
       window.removeEventListener('keydown', handleKeyDown);
+      letTabGo();
       openSheets.splice(openSheets.indexOf(own), 1);
     };
   }, []);
