@@ -37,7 +37,7 @@ export const commands = [
   { id: 'visit.photos', words: 'The photos', key: 'Ctrl+2', where: 'visit' },
   { id: 'visit.sheets', words: 'The sheets', key: 'Ctrl+3', where: 'visit' },
   { id: 'visit.causes', words: 'The causes', key: 'Ctrl+5', where: 'visit' },
-  { id: 'causes.find', words: 'Find a line of the table of causes', key: '/', where: 'visit' },
+  { id: 'visit.find', words: 'Find a sheet, or a line of the table of causes', key: '/', where: 'visit' },
   { id: 'visit.choices', words: 'The choices', key: 'Ctrl+4', where: 'visit' },
   { id: 'visit.work', words: 'The work done and the hand-over', key: 'Ctrl+6', where: 'visit' },
   { id: 'ending.first', words: 'The statement ends the first way', key: '1', where: 'visit' },

@@ -37,7 +37,7 @@ const kindWords: Readonly<Record<LineKind, string>> = {
 /** Which lines of a long table stand: by what they are, by words, or what bears on the suspicion that is picked. */
 export function TableFilter({ table, narrowing, shown, pickedId, onNarrow, onEnterTable }: TableFilterProps) {
   const search = useRef<HTMLInputElement>(null);
-  useCommand('causes.find', () => search.current?.focus());
+  useCommand('visit.find', () => search.current?.focus());
   const picked = table.columns.find(({ suspicion }) => suspicion.id === pickedId);
   const all = table.sources.length;
   const kinds = lineKinds

@@ -4,6 +4,7 @@ import { speakLocation } from '../../shared-lib/parts/speak-location.ts';
 import { sheetShelves } from '../../shared-lib/readings/sheet-places.ts';
 import { sheetOf } from '../../shared-lib/sheets/index.ts';
 import { worstVerdict } from '../../shared-lib/verdict/worst.ts';
+import { useCommand } from '../app/command-keys.ts';
 import { go } from '../app/place.ts';
 import { classNames } from '../ui/class-names.ts';
 import { EmptyPlace } from '../ui/EmptyPlace.tsx';
@@ -24,6 +25,8 @@ export function SheetList({ record }: SheetListProps) {
   const part = record.visit.currentPart;
   const shelves = useMemo(() => sheetShelves(find, part), [find, part]);
   const list = useRef<HTMLDivElement>(null);
+  const search = useRef<HTMLInputElement>(null);
+  useCommand('visit.find', () => search.current?.focus());
   const open = (sheet: string) => go({ name: 'visit', visitId: record.visit.id, page: 'sheets', sheet });
   const handleSearchKey = (event: KeyboardEvent) => {
     // By what is typed, not by what is drawn already: quick fingers are ahead of the list.
@@ -36,7 +39,13 @@ export function SheetList({ record }: SheetListProps) {
       <section className={styles.shelves} aria-label="Sheets">
         <div className={styles.head}>
           <h2>Which reading?</h2>
-          <SearchField label="Find a sheet" value={typed} onChange={setTyped} onKeyDown={handleSearchKey} />
+          <SearchField
+            ref={search}
+            label="Find a sheet"
+            value={typed}
+            onChange={setTyped}
+            onKeyDown={handleSearchKey}
+          />
         </div>
         {shelves.length === 0 && (
           <p className={styles.none}>No sheet measures that. “A size against its limit” takes any.</p>
