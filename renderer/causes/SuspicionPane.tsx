@@ -58,7 +58,7 @@ export function SuspicionPane({ record, column, onClose }: SuspicionPaneProps) {
           </Button>
         </p>
       )}
-      <label className={styles.label}>
+      <label className={selecting.field}>
         <span>What kind it would be</span>
         <select
           className={selecting.select}

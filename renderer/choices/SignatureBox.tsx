@@ -54,7 +54,7 @@ export function SignatureBox({ by, strokes, onChange }: SignatureBoxProps) {
         ))}
       </svg>
       <div className={styles.under}>
-        <span>signed by {by}</span>
+        <span>{strokes.length === 0 ? `${by} signs here` : `signed by ${by}`}</span>
         {strokes.length > 0 && (
           <Button look="link" onPress={() => onChange([])}>
             Sign again

@@ -44,7 +44,7 @@ export function ShotPane({ record, shot, onMarkWith, onScale, onFinding }: ShotP
         wholePart
       />
       {shot.component !== null && shot.component !== currentPart && (
-        <Button look="link" onPress={() => visit.run({ id: record.visit.id, currentPart: shot.component })}>
+        <Button look="link" wraps onPress={() => visit.run({ id: record.visit.id, currentPart: shot.component })}>
           {`Next photos too: ${speakComponent(shot.component, layout)}`}
         </Button>
       )}

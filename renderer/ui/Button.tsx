@@ -18,6 +18,8 @@ interface ButtonProps {
   readonly expanded?: boolean | undefined;
   /** Pressed quickly one time after the other, and each press counts. */
   readonly repeats?: boolean | undefined;
+  /** Its words are of the record and may be long: they take as many lines as they need. */
+  readonly wraps?: boolean | undefined;
   readonly className?: string | undefined;
   readonly ref?: Ref<HTMLButtonElement> | undefined;
 }
@@ -49,6 +51,7 @@ export function Button({
   pressed,
   expanded,
   repeats = false,
+  wraps = false,
   className,
   ref,
 }: ButtonProps) {
@@ -71,7 +74,7 @@ export function Button({
     <button
       ref={ref}
       type={type}
-      className={classNames(styles.button, ...looks[look], wide && styles.wide, className)}
+      className={classNames(styles.button, ...looks[look], wide && styles.wide, wraps && styles.wraps, className)}
       onClick={handleClick}
       onFocus={() => setFocus(true)}
       onBlur={leave}

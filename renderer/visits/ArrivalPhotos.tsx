@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { VisitRecord } from '../../shared-lib/contract/visits.ts';
 import { viewWords } from '../../shared-lib/intake/words.ts';
 import { type ArrivalPhoto, type ArrivalView, arrivalViews } from '../../shared-lib/model/intake.ts';
@@ -18,12 +18,19 @@ export function ArrivalPhotos({ record, photos }: ArrivalPhotosProps) {
   const show = useChange('arrival.show');
   const [choosing, setChoosing] = useState<ArrivalView | null>(null);
   const visitId = record.visit.id;
+  const views = useRef<HTMLUListElement>(null);
+  /** What shows the view in hand, or that nothing does; the keys go back to the view. */
+  const choose = (view: ArrivalView, shotId: string | null) =>
+    show.run({ visitId, view, shotId }, () => {
+      views.current?.querySelector<HTMLElement>('[aria-expanded=true]')?.focus();
+      setChoosing(null);
+    });
   const shots = record.shots.filter(({ binned }) => !binned);
   const taken = new Set(photos.map(({ shotId }) => shotId));
   if (shots.length === 0) return <p className="soft">Take photos in first; then say here what each shows.</p>;
   return (
     <>
-      <ul className={styles.views}>
+      <ul ref={views} className={styles.views}>
         {arrivalViews.map((view) => {
           const shot = shots.find(({ id }) => id === photos.find((photo) => photo.view === view)?.shotId);
           const words = viewWords[view];
@@ -57,17 +64,14 @@ export function ArrivalPhotos({ record, photos }: ArrivalPhotosProps) {
                   type="button"
                   className={styles.shot}
                   aria-label={`Photo ${shot.sequence}${shot.caption === '' ? '' : `, ${shot.caption}`}`}
-                  onClick={() => show.run({ visitId, view: choosing, shotId: shot.id }, () => setChoosing(null))}
+                  onClick={() => choose(choosing, shot.id)}
                 >
                   <img src={`photo://thumb/${shot.digest}`} alt="" loading="lazy" />
                 </button>
               </li>
             ))}
           </ul>
-          <Button
-            look="link"
-            onPress={() => show.run({ visitId, view: choosing, shotId: null }, () => setChoosing(null))}
-          >
+          <Button look="link" onPress={() => choose(choosing, null)}>
             No photo shows it
           </Button>
         </section>

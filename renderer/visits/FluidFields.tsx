@@ -24,7 +24,7 @@ export function FluidFields({ visitId, fluids }: FluidFieldsProps) {
         const name = fluidWords[fluid];
         return (
           <div key={fluid} className={styles.fluid} data-noted={there !== undefined || undefined}>
-            <label className={styles.label}>
+            <label className={selecting.field}>
               <span>{name.charAt(0).toUpperCase() + name.slice(1)}</span>
               <select
                 className={selecting.select}

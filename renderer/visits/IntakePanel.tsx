@@ -83,7 +83,7 @@ function DoneBefore({ visitId, works }: { readonly visitId: string; readonly wor
           onChange={(what) => set({ what })}
           maxLength={400}
         />
-        <label className={styles.label}>
+        <label className={selecting.field}>
           <span>Was</span>
           <select
             className={selecting.select}

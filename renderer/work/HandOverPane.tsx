@@ -57,7 +57,7 @@ export function HandOverPane({ record, work }: HandOverPaneProps) {
               maxLength={lines === 'many' ? 2000 : 200}
             />
             {offer !== undefined && now[field] === '' && (
-              <Button look="link" onPress={() => write.run({ visitId, [field]: offer.text })}>
+              <Button look="link" wraps onPress={() => write.run({ visitId, [field]: offer.text })}>
                 {offer.words}
               </Button>
             )}
