@@ -122,6 +122,17 @@ describe('what became of a finding between two photos', () => {
     expect(unlike).toMatchObject({ growth: null, missing: ['not-alike'] });
   });
 
+  it.each(['arrow', 'point'] as const)('an %s has no size to compare', (shape) => {
+    const sized = side([mark('a', 'path')], measured(23, 0.6), 1);
+    const pointing = side([mark('b', shape)], measured(36.4, 0.8), 2);
+    expect(growthOfFinding(sized, pointing, same)).toMatchObject({
+      growth: null,
+      markId: null,
+      missing: ['no-mark-now'],
+    });
+    expect(growthOfFinding(pointing, sized, same)).toMatchObject({ growth: null, missing: ['no-mark-then'] });
+  });
+
   it('holds a mark against the one it was taken over from, not against the first', () => {
     const then = [mark('a', 'line'), mark('b', 'line')];
     const now = [mark('c', 'line', { by: 'carried', fromMarkId: 'b', isSetAnew: true })];

@@ -27,6 +27,8 @@ test('without hours, or with hours that did not pass, there is no rate', () => {
   for (const hours of [null, 6000, 5900]) {
     expect(growthBetween(at(23, 0.3, 6000), at(30, 0.4, hours))).toMatchObject({ state: 'grown', per100Hours: null });
   }
+  // Hours of today alone are none that passed between.
+  expect(growthBetween(at(23, 0.3, null), at(30, 0.4, 6000))).toMatchObject({ state: 'grown', per100Hours: null });
 });
 
 test.each([Number.NaN, Number.POSITIVE_INFINITY])('a size that is %f is never compared', (value) => {

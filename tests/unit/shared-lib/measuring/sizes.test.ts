@@ -42,6 +42,22 @@ const line = (part: Partial<Mark> = {}): Mark => ({
   ...part,
 });
 
+const { origin } = tracedPath(
+  {
+    centre: [0, 100, 200].map((x) => ({ x, y: 0, widthPx: 3, confidence: 0.9 })),
+    lengthPx: 200,
+    unsure: false,
+    doubts: [],
+  },
+  {
+    points: [
+      { x: 0, y: 0 },
+      { x: 200, y: 0 },
+    ],
+  },
+  1,
+);
+
 describe('the size of a mark', () => {
   test('is 50 mm for 500 px at 10 px per mm, and as unsure as its two ends', () => {
     const size = markSize(line(), photo, plane)?.size;
@@ -53,6 +69,47 @@ describe('the size of a mark', () => {
   test('set by nobody knows which zoom is taken as set on the whole photo', () => {
     expect(pointUncertaintyPx(line({ origin: { by: 'hand' } }), photo)).toBe(4);
     expect(pointUncertaintyPx(line({ origin: { by: 'hand' } }), { width: 800, height: 600 })).toBe(1);
+  });
+
+  test('an uncertainty of nothing is taken as none said, and none counts for more than 100 px', () => {
+    expect(pointUncertaintyPx(line({ origin: { by: 'hand', pointPx: 0 } }), photo)).toBe(4);
+    expect(pointUncertaintyPx(line({ origin: { by: 'hand', pointPx: 400 } }), photo)).toBe(100);
+    expect(pointUncertaintyPx(line({ origin: { by: 'hand' } }), { width: 400_000, height: 300 })).toBe(100);
+  });
+
+  test('a corner set by hand with three points has an angle; an outline of three has none', () => {
+    const three = [
+      { x: 500, y: 100 },
+      { x: 100, y: 100 },
+      { x: 100, y: 500 },
+    ];
+    expect(markSize(line({ shape: 'path', points: three }), photo, plane)?.angle?.value).toBeCloseTo(90, 9);
+    expect(markSize(line({ shape: 'area', points: three }), photo, plane)?.angle).toBeNull();
+    expect(markSize(line({ shape: 'path', points: three.slice(0, 2) }), photo, plane)?.angle).toBeNull();
+    // Seen at a slant an angle in the photo is none of the part.
+    expect(markSize(line({ shape: 'path', points: three }), photo, null)?.angle).toBeNull();
+  });
+
+  test('of a traced line has its usual width: the middle one of those read, across the way it runs', () => {
+    const traced = (points: Mark['points'], widthsPx: (number | null)[]) =>
+      Mark.parse(
+        line({
+          shape: 'path',
+          points,
+          origin: { ...origin, reading: { widthsPx, unsure: [], doubts: [] } } as Mark['origin'],
+        }),
+      );
+    const level = [0, 100, 200, 300, 400].map((x) => ({ x, y: 50 }));
+    const upright = level.map(({ x, y }) => ({ x: y, y: x }));
+    const slanting = level.map(({ x }) => ({ x: 0.6 * x, y: 0.8 * x }));
+    for (const points of [level, upright, slanting]) {
+      const width = markSize(traced(points, [40, null, 4, 2, 0]), photo, plane)?.width;
+      // 4 px of 2, 4 and 40, at 10 px per mm; both edges to half a pixel, k = 2 (JCGM 100:2008, 5.1.2).
+      expect(width?.value).toBeCloseTo(0.4, 6);
+      expect(width?.expanded).toBeCloseTo(2 * 0.05 * Math.SQRT2, 3);
+    }
+    expect(markSize(traced(level, [null, null, 0, null, null]), photo, plane)?.width).toBeNull();
+    expect(markSize(line(), photo, plane)?.width).toBeNull();
   });
 
   test('without a plane is in pixels', () => {
@@ -97,7 +154,7 @@ describe('a trace kept as a mark', () => {
     .slice(1)
     .reduce((sum, p, i) => sum + Math.hypot(p.x - (centre[i]?.x ?? 0), p.y - (centre[i]?.y ?? 0)), 0);
   const trace = { centre, lengthPx: length, unsure: true, doubts: ['gap' as const] };
-  const { points, origin } = tracedPath(
+  const { points, origin: kept } = tracedPath(
     trace,
     {
       points: [
@@ -117,7 +174,7 @@ describe('a trace kept as a mark', () => {
   });
 
   test('is a mark of the record, its doubtful stretch at the very points', () => {
-    const mark = Mark.parse(line({ shape: 'path', points, origin }));
+    const mark = Mark.parse(line({ shape: 'path', points, origin: kept }));
     const [stretch] = (mark.origin.by === 'traced' && mark.origin.reading?.unsure) || [];
     const [from, to] = (stretch ?? [0, 0]).map((index) => points[index]?.x ?? 0);
     expect(from).toBeCloseTo(99, 0);
