@@ -77,14 +77,15 @@ describe.each(names)('%s', (name) => {
     }
   });
 
-  it('states lengths that its own points have', () => {
-    for (const { mm, lengthMm, endToEndMm } of Object.values(truth.cracks)) {
+  it.each(Object.entries(truth.cracks))(
+    'states the lengths that the points of %s have',
+    (_, { mm, lengthMm, endToEndMm }) => {
       const steps = mm.slice(1).map((point, index) => Math.hypot(...point.map((v, k) => v - (mm[index]?.[k] ?? 0))));
       expect(steps.reduce((sum, step) => sum + step, 0)).toBeCloseTo(lengthMm, 2);
       const last = mm.at(-1) ?? [0, 0, 0];
       expect(Math.hypot(...last.map((v, k) => v - (mm[0]?.[k] ?? 0)))).toBeCloseTo(endToEndMm, 2);
-    }
-  });
+    },
+  );
 
   it('is upright once its orientation is applied, at most 3 megapixels, and names its camera and its hour', async () => {
     const bytes = readFileSync(new URL(`${name}.jpg`, folder));

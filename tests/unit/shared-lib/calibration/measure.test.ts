@@ -111,6 +111,9 @@ test('a mark off the plane, or far from the reference, is warned about', () => {
   const off = MeasuredShape.parse({ shape: 'line', points: [point(200, 200), point(300, 200)], offPlane: true });
   expect(measureShape(points(square), off).warnings).toEqual(['off-plane']);
   expect(measureShape(length(), line(point(200, 2000), point(300, 2000))).warnings).toEqual(['far-from-reference']);
+  expect(measureShape(length(), line(point(3000, 100), point(3100, 100))).warnings).toEqual(['far-from-reference']);
+  const low = length({ ends: [point(2100, 3100), point(2600, 3100)] });
+  expect(measureShape(low, line(point(2200, 3200), point(2300, 3200))).warnings).toEqual([]);
 });
 
 test('every part of the uncertainty grows the whole', () => {

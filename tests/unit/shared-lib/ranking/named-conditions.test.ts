@@ -107,12 +107,15 @@ describe('what a do-not-operate condition hangs on', () => {
   const isNamed = ({ id, place, defect, facts, use, roles }: (typeof whole)[number]) =>
     propose([place, defect, facts, use, roles]) === id;
 
-  it.each(whole)('$id at $place ($defect): on every fact it is told with', (context) => {
-    for (const fact of context.facts) {
-      const without = { ...context, facts: context.facts.filter((each) => each !== fact) };
-      expect(isNamed(without), fact).toBe(false);
-    }
-  });
+  it.each(whole.filter(({ facts }) => facts.length > 0))(
+    '$id at $place ($defect): on every fact it is told with',
+    (context) => {
+      for (const fact of context.facts) {
+        const without = { ...context, facts: context.facts.filter((each) => each !== fact) };
+        expect(isNamed(without), fact).toBe(false);
+      }
+    },
+  );
 
   it.each(whole)('$id at $place ($defect): on the use it is told with', (context) => {
     if (Object.keys(context.use).length > 0) expect(isNamed({ ...context, use: {} })).toBe(false);

@@ -144,10 +144,15 @@ test('limits stand with their source, and too close to tell is told', () => {
 });
 
 test('every judged number has its bar, and only what is beyond runs past its limit', () => {
-  const { blocks, limitAt } = section(reportOf(scenarioSource('s1-skid-steer-cracked-head.json')), 'readings');
-  const judged = blocks.flatMap(({ lines }) => lines).filter(({ limit, value }) => limit !== '' && value !== '–');
-  expect(judged.length).toBeGreaterThan(3);
-  for (const { bars, verdict, value, limit } of judged) {
+  const judged = ['s1-skid-steer-cracked-head.json', 's7-roller-brakes.json'].flatMap((file) => {
+    const { blocks, limitAt } = section(reportOf(scenarioSource(file)), 'readings');
+    return blocks
+      .flatMap(({ lines }) => lines)
+      .filter(({ limit, value }) => limit !== '' && value !== '–')
+      .map((line) => ({ ...line, limitAt }));
+  });
+  expect(judged.map(({ verdict }) => verdict)).toEqual(expect.arrayContaining(['beyond', 'within']));
+  for (const { bars, verdict, value, limit, limitAt } of judged) {
     const isPast = bars.some(({ value }) => value.width > limitAt);
     if (verdict === 'beyond') expect(isPast).toBe(true);
     if (verdict === 'within') expect(isPast).toBe(false);
