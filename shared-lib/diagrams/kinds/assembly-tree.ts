@@ -14,8 +14,21 @@ import type { DiagramKind } from '../kind.ts';
 const width = 250;
 const rowHeight = 24;
 const indent = 20;
-/** Of bold text at the labels' size, on the wide side, so that no leader begins in a word. */
-const letterWidth = 7.3;
+/** Bold letters at the labels' size, by how wide they are; on the wide side, so that no leader begins in a word. */
+const letterWidths: readonly (readonly [letters: RegExp, width: number])[] = [
+  [/[iljf .,;:'’()|-]/u, 4.6],
+  [/[rt]/u, 5.4],
+  [/[mwMW]/u, 11.5],
+  [/\p{Lu}/u, 9],
+];
+const otherWidth = 7.4;
+
+const widthOf = (text: string): number =>
+  [...text].reduce(
+    (sum, letter) => sum + (letterWidths.find(([letters]) => letters.test(letter))?.[1] ?? otherWidth),
+    0,
+  );
+
 /** Parts of the same assembly that are named around the one that is meant. */
 const neighbours = 2;
 
@@ -121,7 +134,7 @@ export const assemblyTree: DiagramKind = {
     const system = componentTemplate.filter(({ code }) => code === subject);
     const rows = rowsBelow(system, [], wanted, layout);
     const y = (index: number) => 14 + index * rowHeight;
-    const longest = Math.max(...rows.map(({ text, depth }) => 8 + depth * indent + text.length * letterWidth));
+    const longest = Math.max(...rows.map(({ text, depth }) => 8 + depth * indent + widthOf(text)));
     return {
       title: capitalise(system[0]?.name ?? 'machine'),
       notes: [],
@@ -145,7 +158,7 @@ export const assemblyTree: DiagramKind = {
         const index = rows.findIndex((row) => formatPath(row.path) === formatPath(path) && !row.rest);
         const row = rows[index];
         if (row === undefined) return null;
-        return pointAt(8 + row.depth * indent + row.text.length * letterWidth + 4, y(index));
+        return pointAt(8 + row.depth * indent + widthOf(row.text) + 4, y(index));
       },
     };
   },
