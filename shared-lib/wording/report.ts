@@ -37,6 +37,8 @@ export const reportWords = {
   titleNotSaid: 'Not named yet',
   notSaid: 'Not said yet.',
   commonly: 'what commonly follows:',
+  mended: 'Mended in this visit',
+  was: 'Was:',
   hoursNotRead: 'not read',
   partOfPhoto: 'Part of the photo.',
   plusMinus:

@@ -110,7 +110,12 @@ export function decidedInShort(context: ReportContext): ReportRow[] {
   );
   const single = [...ofFindings].map(([words, group]) => {
     const numbers = group.flatMap(({ findingId }) => numberOf.get(findingId ?? '') ?? []);
-    return `${words}: ${listed(numbers.sort((a, b) => a - b).map(String))}`;
+    const which = listed(numbers.sort((a, b) => a - b).map(String));
+    const [{ decision, completed } = { decision: 'accepted' as const, completed: '' }] = group;
+    // What was changed or refused is a sentence of its own: the numbers go before it.
+    return decision === 'deferred' || completed.trim() === ''
+      ? `${words}: ${which}`
+      : `${decisionWords[decision]}: ${which} (${asPart(completed)})`;
   });
   const all = [...ofChoices, ...single].map(asSentence).join(' ');
   const open = openWords(context);

@@ -5,6 +5,7 @@ import { methodOf } from '../../methods/index.ts';
 import { resultKindOf } from '../../readings/result-kind.ts';
 import { listed } from '../../wording/listed.ts';
 import { reportWords, sheetName } from '../../wording/report.ts';
+import { mendedByWork } from '../after-work.ts';
 import { certaintySentence } from '../certainty.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import type { FindingBlock, FindingsSection, ReportRow } from '../model.ts';
@@ -108,8 +109,10 @@ function replaces({ finding }: RankedFinding, context: ReportContext): string[] 
 
 function rowsOf(entry: RankedFinding, context: ReportContext): ReportRow[] {
   const { finding, line } = entry;
+  const isMended = mendedByWork(context).has(finding.id);
   return [
     ...row('What', ...paragraphs(finding.words).map(asSentence)),
+    ...row('Since then', isMended ? `${reportWords.mended}: see the work done. All else here is as it was found.` : ''),
     ...row('Size', ...sayQuantities(finding, context.shop.units).map((each) => asSentence(each))),
     ...row('Also at', ...finding.locations.slice(1).map((each) => asSentence(context.place(each)))),
     ...row('How found', ...howFound(entry)),
@@ -141,7 +144,7 @@ function blockOf(entry: RankedFinding, context: ReportContext): FindingBlock {
     tag,
     title: line.title || reportWords.titleNotSaid,
     place: context.place(finding.locations[0], { long: true }),
-    tier: tierWords(line.tier).heading,
+    tier: `${mendedByWork(context).has(finding.id) ? `${reportWords.was} ` : ''}${tierWords(line.tier).heading}`,
     order: `${line.place}${ordinalEnding(line.place)} of ${context.ranked.length}`,
     layout,
     photos: shots.map((shot, index) =>

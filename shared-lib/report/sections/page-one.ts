@@ -34,7 +34,7 @@ function itemOf(entry: RankedFinding, photos: number, context: ReportContext): P
     tag: entry.tag,
     title: shortened(entry.line.title, 90),
     sentence: sentenceOf(entry),
-    state: `${mendedByWork(context).has(entry.finding.id) ? 'Mended in this visit. Was: ' : ''}${tierWords(entry.line.tier).heading}. ${shortened(certaintySentence(entry), 130)}`,
+    state: `${mendedByWork(context).has(entry.finding.id) ? `${reportWords.mended}. ${reportWords.was} ` : ''}${tierWords(entry.line.tier).heading}. ${shortened(certaintySentence(entry), 130)}`,
     photo: shot === undefined ? null : reportPhoto(shot, entry, 'page-one', context, photos),
     noPhoto: entry.readings.length > 0 ? reportWords.noPhotoReading : reportWords.noPhoto,
   };
@@ -72,12 +72,13 @@ function headLines({ record, shop, mechanic, ...source }: ReportContext): string
 
 function notLookedAt({ record }: ReportContext): ReportRow[] {
   const unseen = record.standing.notLookedAt;
-  const named = unseen
-    .slice(0, 4)
-    .map(({ spoken, because }) =>
-      asSentence(because === null ? `${spoken}, no reason given` : `${spoken}: ${asPart(because)}`),
-    );
-  const more = unseen.length > named.length ? [`And ${unseen.length - named.length} more.`] : [];
+  const shown = unseen.slice(0, 4);
+  // Items with one reason are told of together.
+  const named = [...Map.groupBy(shown, ({ because }) => because)].map(([because, items]) => {
+    const names = listed(items.map(({ spoken }, index) => (index === 0 ? spoken : asPart(spoken))));
+    return asSentence(`${names}: ${because === null ? 'no reason given' : asPart(because)}`);
+  });
+  const more = unseen.length > shown.length ? [`And ${unseen.length - shown.length} more.`] : [];
   return unseen.length === 0
     ? []
     : [{ label: 'Not looked at', paragraphs: [shortened([...named, ...more].join(' '), 300)] }];

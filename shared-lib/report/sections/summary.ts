@@ -1,6 +1,7 @@
 import { actionWords } from '../../judgement/actions.ts';
 import { tierWords } from '../../judgement/tiers.ts';
 import { certaintyWords, reportWords } from '../../wording/report.ts';
+import { mendedByWork } from '../after-work.ts';
 import type { RankedFinding, ReportContext } from '../context.ts';
 import type { SummaryLine, SummarySection } from '../model.ts';
 import { negativeSentence } from '../negative.ts';
@@ -11,7 +12,9 @@ function lineOf({ finding, line, tag }: RankedFinding, context: ReportContext): 
     tag,
     title: line.title || reportWords.titleNotSaid,
     place: context.place(finding.locations[0]),
-    tier: tierWords(line.tier).heading,
+    tier: mendedByWork(context).has(finding.id)
+      ? `${reportWords.mended}. ${reportWords.was} ${tierWords(line.tier).words}`
+      : tierWords(line.tier).heading,
     certainty: certaintyWords[line.state],
     action: finding.action === null ? '–' : actionWords[finding.action],
     hasDetail: true,

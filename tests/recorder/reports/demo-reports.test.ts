@@ -82,6 +82,16 @@ it('after the work the report tells what is left, and warns of the work that is 
   expect(because[0]).toBe('Because of finding 3 (not mended: the owner takes it to the welder himself).');
 });
 
+it('what is mended is said to be so in the list and at its finding', async () => {
+  const report = await draftOf('1-loader-tractor.json', 'V2');
+  const [hose, tower] = section(report, 'summary').lines;
+  expect([hose?.tier, tower?.tier]).toEqual(['Mended in this visit. Was: do not operate', 'Do not operate']);
+  const [first, second] = section(report, 'findings').blocks;
+  expect([first?.tier, second?.tier]).toEqual(['Was: Do not operate', 'Do not operate']);
+  expect(first?.rows.find(({ label }) => label === 'Since then')?.paragraphs[0]).toMatch(/^Mended in this visit/);
+  expect(second?.rows.some(({ label }) => label === 'Since then')).toBe(false);
+});
+
 it('the demo shows work done and handed over', async () => {
   const report = await draftOf('1-loader-tractor.json', 'V2');
   const text = (heading: string) =>
@@ -151,4 +161,15 @@ it('page one shows nearly all of a mark that stands high in its photo', async ()
   const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
   const seen = Math.min(bottom, heightMm) - Math.max(top, 0);
   expect(seen / (bottom - top)).toBeGreaterThan(0.85);
+});
+
+it('page one tells one reason once, and the numbers before what was changed', async () => {
+  const rowOf = (report: Report, label: string) =>
+    section(report, 'page-one').rows.find((row) => row.label === label)?.paragraphs[0];
+  expect(rowOf(await draftOf('3-pump-engine.json', 'V1'), 'Not looked at')).toBe(
+    'Cylinder head 2, crankshaft, piston-cooling jets and engine lubrication: no reason given. And 2 more.',
+  );
+  expect(rowOf(await draftOf('1-loader-tractor.json', 'V2'), 'You decided')).toContain(
+    'Accepted with a change: 3 (I take the tower to the welder myself). Declined: 4.',
+  );
 });
