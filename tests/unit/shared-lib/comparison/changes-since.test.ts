@@ -119,3 +119,12 @@ it.each([
   const finding = { ...now, quantities: { length: typed(`${mm} mm`, mm) } };
   expect(flat(writtenOtherwise({ ...grown, sizeNow: measured(value, 0.8) }, finding, 'metric'))).toBe(wanted);
 });
+
+// What was typed as ± stands before what is usual for a rule (0.5 mm): 6 + 0.8 covers 5.4, 0.1 + 0.8 does not cover 1.
+it.each([
+  [6, 36.4, true],
+  [0.1, 32, false],
+])('31 ± %d mm written beside %d mm measured agree: %s', (uncertainty, value, agree) => {
+  const finding = { ...now, quantities: { length: { ...typed('31 mm', 31), uncertainty } } };
+  expect(writtenOtherwise({ ...grown, sizeNow: measured(value, 0.8) }, finding, 'metric') === '').toBe(agree);
+});
