@@ -12,6 +12,12 @@ export interface BoreFeature {
 }
 
 const valveRadius = { 1: 0.34, 2: 0.26, 3: 0.2 } as const;
+/** How far the rows of valves stand off the middle. */
+const rowOffset = 0.42;
+const injectorRadius = 0.15;
+
+/** How far a row of valves of this size reaches into the injector in the middle. */
+const reachesIn = (count: number): number => Math.max(0, valveRadius[atMost3(count)] + injectorRadius - rowOffset);
 
 function valves(code: string, count: 1 | 2 | 3, y: number, shift: number): BoreFeature[] {
   const radius = valveRadius[count];
@@ -32,10 +38,11 @@ export function featuresOfBore(layout: Layout): readonly BoreFeature[] {
   const { valves: count, fuel } = layout.engine;
   const single = count.intake === 1 && count.exhaust === 1;
   const shift = single ? -0.16 : 0;
-  const injector = { code: 'INJB', within: [], offset: single ? { x: 0.6, y: 0 } : { x: 0, y: 0 }, radius: 0.15 };
+  const between = { x: 0, y: reachesIn(count.intake) - reachesIn(count.exhaust) };
+  const injector = { code: 'INJB', within: [], offset: single ? { x: 0.6, y: 0 } : between, radius: injectorRadius };
   return [
-    ...valves('IVS', atMost3(count.intake), -0.42, shift),
-    ...valves('EVS', atMost3(count.exhaust), 0.42, shift),
+    ...valves('IVS', atMost3(count.intake), -rowOffset, shift),
+    ...valves('EVS', atMost3(count.exhaust), rowOffset, shift),
     ...(fuel === 'diesel' ? [injector] : []),
   ];
 }
