@@ -53,6 +53,14 @@ export const linesByHand: readonly LineByHand[] = [
     uncertainty: 6,
   },
   {
+    title: '12.20 V: 25 + 25 × 0.14/0.18 %; beside it the handbook’s rounded 25 + 25 × 0.15/0.20',
+    sheet: 'MS-01',
+    input: { inputs: { rest: '12.20 V' } },
+    of: 'charge',
+    value: 25 + 3.5 / 0.18,
+    beside: 43.75,
+  },
+  {
     title: 'above the table it is full, and off by what the end of the table is: 25 % in 0.20 V',
     sheet: 'MS-01',
     input: { inputs: { rest: '13.00 V' } },
@@ -356,6 +364,17 @@ export const linesByHand: readonly LineByHand[] = [
     beside: 99.29448,
   },
   {
+    title: 'a start that nobody measured is taken as 20 °C',
+    sheet: 'MS-07',
+    input: {
+      inputs: { applied: '90 kPa', after: '72 kPa', time: '10 min', gasSpace: '1500 mL', temperatureChange: '-10 °C' },
+      conditions: { altitude: '0 m' },
+    },
+    of: 'lost',
+    value: 99.29448,
+    within: 1e-4,
+  },
+  {
     title: '155.78 mL in ten minutes are 7.477 L in eight hours',
     sheet: 'MS-07',
     input: {
@@ -375,6 +394,25 @@ export const linesByHand: readonly LineByHand[] = [
     of: 'rule of thumb is off by',
     value: 0.67 / 1.8,
     within: 0.06 / 1.8,
+  },
+  {
+    // IAPWS-IF97: water boils at 99.974 °C under one atmosphere.
+    title: 'plain water is known to a tenth',
+    sheet: 'MS-08',
+    input: { inputs: { cap: '0 kPa', glycol: '0 %' } },
+    of: 'boils',
+    value: 99.974,
+    within: 0.001,
+    uncertainty: 0.1,
+  },
+  {
+    title: 'published boiling points of coolant agree within 1 °F',
+    sheet: 'MS-08',
+    input: { inputs: { cap: '0 kPa', glycol: '40 %' } },
+    of: 'boils',
+    value: 106,
+    within: 1,
+    uncertainty: 1 / 1.8,
   },
   {
     // US Army TM 5-3895-382-24: 106 °C at sea level with two fifths of glycol.

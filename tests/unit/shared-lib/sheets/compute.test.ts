@@ -190,6 +190,15 @@ describe('results taken over as typed', () => {
       line('MS-11', 'leak', { inputs: { supply: '6', cylinder: '5.5' }, results: { leak: '38 %' } })?.value,
     ).toBeCloseTo(8.333, 3);
   });
+  it('and leaves none beside itself', () => {
+    const { results } = compute('MS-11', { inputs: { supply: '6', cylinder: '5.5' }, results: { leak: '38 %' } });
+    expect(results.map(({ of }) => of)).toEqual(['leak']);
+  });
+  it('several lines of one name stand before what was typed under it', () => {
+    const outcome = compute('MS-01', { inputs: { rest: '12.6/12.5' }, results: { charge: '40 %' } });
+    expect(outcome.results.map(({ of }) => of)).toEqual(['charge 1', 'charge 2']);
+    expect(outcome.problems).toEqual([]);
+  });
   it('what is not understood is no result', () => {
     const outcome = compute('MS-11', { results: { leak: 'a lot', nothing: '3 %' } });
     expect(outcome.results.every(({ value }) => value === null)).toBe(true);
@@ -197,6 +206,27 @@ describe('results taken over as typed', () => {
       expect.objectContaining({ input: 'result: leak', kept: 'a lot' }),
       expect.objectContaining({ input: 'result: nothing', kept: '3 %' }),
     ]);
+  });
+});
+
+// Two places are the least that differ: from one no spread, taper or step can be told, and none may pass for nothing.
+describe('what one reading cannot tell', () => {
+  it.each([
+    ['MS-10', { raw: '24 bar' }, ['spread', 'difference', 'lowest of highest']],
+    ['MS-10', { raw: '0/0 bar' }, ['spread', 'lowest of highest']],
+    ['MS-12', { diameters: '100.02/100.01' }, ['taper']],
+    ['MS-12', { diameters: '100.02; 100.01' }, ['out of round']],
+    ['MS-14', { heights: '0.1/0.1/0.1/0.1' }, ['step', 'range']],
+    ['MS-17', { diameters: '70.02/70.01' }, ['taper']],
+    ['MS-17', { diameters: '70.02; 70.01' }, ['out of round']],
+    ['MS-18', { opens: '200 bar' }, ['opening spread']],
+    ['MS-18', { leakBack: '20 mL' }, ['leak-back ratio']],
+    ['MS-31', { size: '20 mm' }, ['spread']],
+    ['MS-13', { x: '0/100/200', y: '0', heights: '0/0.1/0' }, ['twist', 'flatness']],
+  ] as const)('%s %j: %j', (sheet, inputs, untold) => {
+    const outcome = compute(sheet, { inputs });
+    for (const of of untold) expect(outcome.results.find((each) => each.of === of)?.value ?? null, of).toBeNull();
+    expect(outcome.results.some(({ value }) => value !== null) || sheet === 'MS-18' || sheet === 'MS-13').toBe(true);
   });
 });
 
