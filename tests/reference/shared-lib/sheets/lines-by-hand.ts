@@ -479,6 +479,14 @@ export const linesByHand: readonly LineByHand[] = [
     verdict: 'beyond',
   },
   {
+    title: 'between bores: the largest gap counts',
+    sheet: 'MS-13',
+    input: { inputs: { local: '0.02/0.08/0.01 mm' } },
+    of: 'local',
+    value: 0.08,
+    verdict: 'beyond',
+  },
+  {
     title: 'corners 0, 0.1, 0.2 and 0.5: half of 0 + 0.5 less half of 0.1 + 0.2',
     sheet: 'MS-13',
     input: { inputs: { x: '0/100', y: '0/100', heights: '0/0.1; 0.2/0.5' } },
@@ -632,7 +640,7 @@ export const linesByHand: readonly LineByHand[] = [
   {
     title: 'new shells on a journal of 70.00 when new: 0.8 to 1.0 thousandth, 0.056 to 0.070',
     sheet: 'MS-17',
-    input: { inputs: { diameters: '70.00/69.99', whenNew: '70.00', shell: '70.06', shells: 'new' } },
+    input: { inputs: { diameters: '69.98/69.97', whenNew: '70.00', shell: '70.04', shells: 'new' } },
     of: 'clearance on the largest',
     value: 0.06,
     within: 1e-9,
@@ -1195,6 +1203,13 @@ export const linesByHand: readonly LineByHand[] = [
     of: 'time to rise',
     value: 12,
     verdict: 'beyond',
+  },
+  {
+    title: '30 mL more in 10 h, none filled: 3 mL/h',
+    sheet: 'MS-27',
+    input: { inputs: { rise: '30 mL', over: '10 h' } },
+    of: 'rise',
+    value: 3,
   },
   {
     title: '500 mL more of which 200 were filled, in 10 h: 30 mL/h',

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { fallbacks } from '../../../../shared-lib/sheets/fallbacks.ts';
 import { sheets } from '../../../../shared-lib/sheets/index.ts';
 
 /**
@@ -51,4 +52,35 @@ it('every default limit of a sheet is the printed one, and there is no other', (
     }),
   );
   expect(Object.fromEntries(ours)).toEqual(printed);
+});
+
+it('what a reading can be off by, where nobody says, is what the handbook’s quantity dictionary prints', () => {
+  expect(fallbacks).toEqual({
+    size: { absolute: 0.01 },
+    clearance: { absolute: 0.02 },
+    recession: { absolute: 0.05 },
+    flatness: { absolute: 0.03 },
+    crackLength: { absolute: 0.5 },
+    drift: { absolute: 1 },
+    pressure: { share: 0.02 },
+    pressureHeld: { absolute: 2 },
+    compression: { absolute: 0.5 },
+    spread: { absolute: 2 },
+    leakage: { absolute: 3 },
+    ratio: { absolute: 0.1 },
+    voltage: { absolute: 0.02 },
+    voltageDrop: { absolute: 0.01 },
+    current: { share: 0.02 },
+    engineSpeed: { absolute: 10 },
+    temperature: { absolute: 2 },
+    glycol: { absolute: 3 },
+    acidity: { absolute: 0.3 },
+    levelChange: { share: 0.2 },
+    leakRate: { share: 0.1 },
+    deceleration: { absolute: 0.2 },
+    creep: { absolute: 5 },
+    angle: { absolute: 1 },
+    elongation: { absolute: 0.2 },
+    coverage: { absolute: 5 },
+  });
 });

@@ -120,11 +120,12 @@ describe('a quantity as typed', () => {
 });
 
 describe('uncertainty', () => {
-  const kinds: readonly [QuantityId, string, 'measured' | 'photo' | 'estimate', number | null][] = [
+  const kinds: readonly [QuantityId, string, 'measured' | 'photo' | 'estimate' | 'owner-reported', number | null][] = [
     // The handbook's quantity dictionary (8.1); common practice, no source.
     ['length', '14 mm', 'photo', 1],
     ['length', '14 mm', 'measured', 0.5],
     ['length', '14 mm', 'estimate', null],
+    ['length', '14 mm', 'owner-reported', null],
     ['drop', '0.38 V', 'measured', 0.01],
     ['play', '18.3 °', 'measured', 1],
     ['play', '0.8 mm', 'measured', 0.2],

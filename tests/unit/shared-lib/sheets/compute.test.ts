@@ -222,6 +222,10 @@ describe('what one reading cannot tell', () => {
     ['MS-18', { opens: '200 bar' }, ['opening spread']],
     ['MS-18', { leakBack: '20 mL' }, ['leak-back ratio']],
     ['MS-31', { size: '20 mm' }, ['spread']],
+    // A meter that reads lower than before has run no hours a day.
+    ['MS-23', { reading: '3999', before: '4000', days: '30' }, ['hours a day']],
+    // No two points within reach of a straightedge of 150 mm.
+    ['MS-13', { points: '0 0 0; 200 0 0; 0 200 0; 200 200 0.1' }, ['steepest in 100 mm']],
     ['MS-13', { x: '0/100/200', y: '0', heights: '0/0.1/0' }, ['twist', 'flatness']],
   ] as const)('%s %j: %j', (sheet, inputs, untold) => {
     const outcome = compute(sheet, { inputs });
@@ -267,6 +271,17 @@ describe('what is missing', () => {
   });
 
   it('throws for a sheet that is none', () => expect(() => compute('MS-99', {})).toThrow(RangeError));
+});
+
+// A low bar has to stand under its own cylinder.
+it.each([
+  ['MS-10', { raw: '24/25/20/24' }, [24, 25, 20, 24]],
+  ['MS-14', { heights: '0.1/0.1; 0.05/0.05; 0.09/0.09' }, [0.1, 0.05, 0.09]],
+  ['MS-18', { leakBack: '22/25/61' }, [22, 25, 61]],
+  ['MS-18', { opens: '200/180/190' }, [200, 180, 190]],
+] as const)('%s %j draws a bar for each cylinder, numbered from 1', (sheet, inputs, values) => {
+  const { picture } = compute(sheet, { inputs });
+  expect(picture).toMatchObject({ kind: 'bars', values, labels: values.map((_, index) => String(index + 1)) });
 });
 
 it('lines for the record carry their units', () => {

@@ -104,6 +104,9 @@ describe('not void', () => {
     ['MS-24', { before: '22', now: '40' }, { part: 'the same' }],
     ['MS-29', { bubbles: 'none', time: '10' }, { fixture: 'yes' }],
     ['MS-29', { bubbles: 'seen', time: '1' }, {}],
+    // Nobody said how long: that is not short.
+    ['MS-29', { bubbles: 'none' }, {}],
+    ['MS-22', { creep: '3' }, {}],
   ];
   it.each(rows)('%s %j %j', (sheet, inputs, conditions) => {
     const outcome = run(sheet, inputs, conditions);
@@ -250,6 +253,9 @@ describe('said beside the numbers', () => {
     ],
     ['MS-03', { volts: '9.6', speed: '100', neededSpeed: '150' }, { system: '12' }, /cables or contacts/, true],
     ['MS-03', { volts: '9.6', speed: '150', neededSpeed: '150' }, { system: '12' }, /cables or contacts/, false],
+    ['MS-03', { volts: '9', neededSpeed: '150' }, { system: '12' }, /weak or discharged/, false],
+    ['MS-03', { volts: '9.6', neededSpeed: '150' }, { system: '12' }, /cables or contacts/, false],
+    ['MS-03', { volts: '9', current: '4' }, {}, /Voltage good/, false],
     ['MS-03', { volts: '9.6' }, {}, /not known, so the battery voltage is not judged/, true],
     ['MS-04', { drop: '0.1', leg: 'cable' }, {}, /voltage is not known/, true],
     ['MS-04', { drop: '0.1' }, { system: '12' }, /Which leg it is was not said/, true],
@@ -323,6 +329,7 @@ describe('said beside the numbers', () => {
     ['MS-23', { series: '1000 10; 1100 12; 1200 14', most: '14' }, {}, /at the limit or past it/, true],
     ['MS-23', { series: '1000 10; 1100 8; 1200 6; 1300 4', most: '14' }, {}, /move away from the limit/, true],
     ['MS-23', { series: '1000 10; 1100 12', most: '20' }, {}, /cannot be told from 2 readings.*would say 400 h/, true],
+    ['MS-23', { series: '1000 10; 1100 8', most: '20' }, {}, /would say/, false],
     ['MS-26', { glycol: '0' }, {}, /Plain water/, true],
     ['MS-26', { glycol: '1' }, {}, /Plain water/, false],
     ['MS-26', { glycol: '61' }, {}, /freezes warmer again/, true],
@@ -345,6 +352,7 @@ describe('said beside the numbers', () => {
     ['MS-30', { reading: '900', where: 'in the exhaust' }, {}, /nobody stays/, false],
     ['MS-30', { reading: '900', where: 'in the exhaust' }, {}, /not air to breathe/, true],
     ['MS-32', { marked: '1', whole: '9' }, { seen: '80' }, /20 % of the face could not be seen/, true],
+    ['MS-32', { marked: '1', whole: '9' }, {}, /could not be seen/, false],
     ['MS-32', { marked: '1', whole: '9' }, { seen: '100' }, /could not be seen/, false],
   ];
   it.each(rows)('%s %j %j: %s %s', (sheet, inputs, conditions, words, says) => {
