@@ -1,5 +1,3 @@
-import { useState } from 'react';
-import type { MachinePage } from '../../shared-lib/contract/machines.ts';
 import type { MachinePlate } from '../../shared-lib/model/machine.ts';
 import { wordsOf } from '../api/client.ts';
 import { useAnswer, useChange, useKeepAnswer } from '../api/queries.ts';
@@ -14,32 +12,31 @@ import { Breadcrumb, Header, HeaderEnd, HeaderMiddle } from '../ui/Header.tsx';
 import { Plate } from '../ui/Plate.tsx';
 import laidOut from '../ui/panes.module.css';
 import { TextField } from '../ui/TextField.tsx';
-import { today } from '../ui/words.ts';
 import { kindWords, machineName } from './floor-words.ts';
 import { LayoutForm } from './LayoutForm.tsx';
 import { plateFields } from './machine-plate.ts';
-import { emptyOwner, OwnerForm, ownerInput } from './OwnerForm.tsx';
+import { OwnerForm, ownerInput } from './OwnerForm.tsx';
 import { readHours } from './read-hours.ts';
 import styles from './TakeInPlace.module.css';
-import { usualLayout } from './usual-layout.ts';
+import { type emptyPlate, useTakeInDraft } from './take-in-draft.ts';
 import { VisitForm } from './VisitForm.tsx';
-import { emptyVisitDraft, isDate, visitInput } from './visit-draft.ts';
-
-const emptyPlate = { kind: '', serial: '', year: '', engineSerial: '', bay: '' };
+import { isDate, visitInput } from './visit-draft.ts';
 
 /** A machine that has not been here before. Only its kind is needed; its visit is opened at once. */
 export function TakeInPlace() {
-  const [plate, setPlate] = useState(emptyPlate);
-  const [owner, setOwner] = useState(emptyOwner);
-  const [layout, setLayout] = useState(usualLayout);
-  const [visit, setVisit] = useState(() => emptyVisitDraft(today()));
+  const { draft, set, isEmpty, forget } = useTakeInDraft();
+  const { plate, owner, layout, visit, added } = draft;
   const add = useChange('machine.add');
   const open = useChange('visit.open');
   const keepAnswer = useKeepAnswer();
-  /** Written already, when only the visit was refused: it is not taken in twice. */
-  const [added, setAdded] = useState<MachinePage | null>(null);
 
-  const isReady = plate.kind.trim() !== '' && isDate(visit.date) && !add.isRunning && !open.isRunning;
+  const missing =
+    plate.kind.trim() === ''
+      ? 'Say what kind of machine it is, and it can be taken in.'
+      : isDate(visit.date)
+        ? null
+        : 'Say on what day it came in, and it can be taken in.';
+  const isReady = missing === null && !add.isRunning && !open.isRunning;
   const refused = add.error ?? open.error;
   const hours = readHours(visit.hours);
 
@@ -54,8 +51,9 @@ export function TakeInPlace() {
           layout,
           ...(ownerNow === undefined ? {} : { owner: ownerNow }),
         }));
-      setAdded(page);
+      set({ added: page });
       const record = await open.runOrThrow(visitInput(visit, page.machine.id, page.meters.at(-1)?.id ?? null));
+      forget();
       keepAnswer('visit.get', { id: record.visit.id }, record);
       replacePlace({ name: 'visit', visitId: record.visit.id, page: 'page' });
     } catch {
@@ -64,7 +62,7 @@ export function TakeInPlace() {
   };
   useCommand('takeIn.finish', () => void finish());
 
-  const set = (key: keyof typeof emptyPlate) => (text: string) => setPlate((now) => ({ ...now, [key]: text }));
+  const setPlate = (key: keyof typeof emptyPlate) => (text: string) => set({ plate: { ...plate, [key]: text } });
   return (
     <>
       <Header>
@@ -86,23 +84,23 @@ export function TakeInPlace() {
                   placeholder="backhoe loader, row-crop tractor, irrigation engine ..."
                   hint="The one thing that is needed. Everything else may follow later."
                   value={plate.kind}
-                  onChange={set('kind')}
+                  onChange={setPlate('kind')}
                   autoFocus
                   maxLength={120}
                 />
-                <TextField label="Serial" value={plate.serial} onChange={set('serial')} maxLength={80} />
-                <TextField label="Year" value={plate.year} onChange={set('year')} maxLength={20} />
+                <TextField label="Serial" value={plate.serial} onChange={setPlate('serial')} maxLength={80} />
+                <TextField label="Year" value={plate.year} onChange={setPlate('year')} maxLength={20} />
                 <TextField
                   label="Engine's serial"
                   value={plate.engineSerial}
-                  onChange={set('engineSerial')}
+                  onChange={setPlate('engineSerial')}
                   maxLength={80}
                 />
                 <TextField
                   label="Stands in"
                   placeholder="bay 2, yard"
                   value={plate.bay}
-                  onChange={set('bay')}
+                  onChange={setPlate('bay')}
                   maxLength={60}
                 />
               </div>
@@ -110,15 +108,15 @@ export function TakeInPlace() {
             </section>
             <section className={styles.section} aria-label="Who brings it">
               <h2>Who brings it</h2>
-              <OwnerForm owner={owner} onChange={setOwner} />
+              <OwnerForm owner={owner} onChange={(now) => set({ owner: now })} />
             </section>
             <section className={styles.section} aria-label="What is said">
               <h2>What is said</h2>
-              <VisitForm draft={visit} onChange={setVisit} />
+              <VisitForm draft={visit} onChange={(now) => set({ visit: now })} />
             </section>
             <section className={styles.section} aria-label="The engine, and what it has">
               <h2>The engine, and what it has</h2>
-              <LayoutForm layout={layout} onChange={setLayout} />
+              <LayoutForm layout={layout} onChange={(now) => set({ layout: now })} />
             </section>
           </div>
         </div>
@@ -138,9 +136,7 @@ export function TakeInPlace() {
           />
           <div className={styles.finish}>
             {refused !== null && <ErrorNote {...wordsOf(refused)} />}
-            {plate.kind.trim() === '' && (
-              <p className="soft">Say what kind of machine it is, and it can be taken in.</p>
-            )}
+            {missing !== null && <p className="soft">{missing}</p>}
             <Button
               look="primary"
               wide
@@ -150,6 +146,11 @@ export function TakeInPlace() {
             >
               Take it in, open the visit
             </Button>
+            {!isEmpty && added === null && (
+              <Button look="link" onPress={forget}>
+                Start over
+              </Button>
+            )}
           </div>
         </aside>
       </div>
