@@ -16,6 +16,14 @@ export interface ChoicesInput extends ChoiceContext {
 
 const takes = ({ decision }: Decision): boolean => decision === 'accepted' || decision === 'accepted-with-changes';
 
+/** The findings that the owner has agreed to by themselves: consent is given line by line as well, and the newest word counts. */
+export function agreedAlone(decisions: readonly Decision[]): string[] {
+  const newest = new Map(
+    decisions.flatMap((each) => (each.findingId === null ? [] : [[each.findingId, each] as const])),
+  );
+  return [...newest].filter(([, decision]) => takes(decision)).map(([findingId]) => findingId);
+}
+
 /** The choice that was taken last and not given up since. */
 export function chosenOf(decisions: readonly Decision[]): string | null {
   const last = decisions.filter((decision) => decision.choiceId !== null && takes(decision)).at(-1);

@@ -1,4 +1,4 @@
-import { chosenOf } from '../choices/choices-of.ts';
+import { agreedAlone, chosenOf } from '../choices/choices-of.ts';
 import { type ChoiceContext, leftAfter } from '../choices/leaves.ts';
 import type { Choice, Decision, DispositionIs } from '../choices/records.ts';
 import type { VisitWork } from '../contract/work.ts';
@@ -17,7 +17,7 @@ const dispositionOf: Readonly<Record<Outcome, DispositionIs>> = { done: 'fixed',
 const isPlanned = (is: DispositionIs): boolean => is === 'fixed' || is === 'partly' || is === 'made-safe';
 
 /**
- * The work against the choice that was taken, with what is left ranked again. What was only planned counts as left: a machine
+ * The work against what was agreed, the choice that was taken and single findings, with what is left ranked again. What was only planned counts as left: a machine
  * goes out as it was worked on, not as it was meant to be.
  */
 export function workOf(input: WorkInput): VisitWork {
@@ -31,13 +31,16 @@ export function workOf(input: WorkInput): VisitWork {
     const is = outcome === 'done' && meant?.is === 'made-safe' ? meant.is : dispositionOf[outcome];
     return [{ findingId, is, after: meant !== undefined && meant.is === is ? meant.after : null, why: because }];
   });
+  const meant = (taken?.dispositions ?? []).flatMap(({ findingId, is }) => (isPlanned(is) ? [{ findingId, is }] : []));
+  const inChoice = new Set(meant.map(({ findingId }) => findingId));
+  const alone = agreedAlone(decisions)
+    .filter((findingId) => !inChoice.has(findingId))
+    .map((findingId) => ({ findingId, is: 'fixed' as const }));
   const { left, doNotOperateLeft, willReturn } = leftAfter(done, input);
   return {
     items,
     handOver,
-    planned: (taken?.dispositions ?? [])
-      .filter(({ findingId, is }) => isPlanned(is) && ranked.has(findingId) && !spokenOf.has(findingId))
-      .map(({ findingId, is }) => ({ findingId, is })),
+    planned: [...meant, ...alone].filter(({ findingId }) => ranked.has(findingId) && !spokenOf.has(findingId)),
     unproven: items.filter(({ outcome, proofs }) => outcome !== 'not-done' && proofs.length === 0).map(({ id }) => id),
     left,
     doNotOperateLeft,

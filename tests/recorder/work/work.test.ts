@@ -84,6 +84,18 @@ describe('the work done', () => {
     );
   });
 
+  it('is asked for where the owner agreed to a finding by itself, until it is taken back', async () => {
+    const { call, visitId, hose, gauge, work } = await worked();
+    const told = { visitId, findingId: gauge.id, by: 'Per Lindqvist', statement: 'told' } as const;
+    await call('decision.take', { ...told, decision: 'accepted' });
+    expect((await work()).planned).toEqual([
+      { findingId: hose.id, is: 'fixed' },
+      { findingId: gauge.id, is: 'fixed' },
+    ]);
+    await call('decision.take', { ...told, decision: 'declined' });
+    expect((await work()).planned).toEqual([{ findingId: hose.id, is: 'fixed' }]);
+  });
+
   it('puts parts on the machine’s list in the place of what was there, and takes them off again', async () => {
     const { call, machineId, visitId, hose } = await worked();
     const before = await call('part.fit', {
