@@ -94,7 +94,11 @@ export function statementOnFinding(finding: Finding, standing: Standing, reader:
   return {
     shown: shownWords(reader),
     told: [
-      [asSentence(`I was told of finding ${finding.number}, ${asPart(title)}`), asSentence(finding.words)]
+      [
+        asSentence(`I was told of finding ${finding.number}, ${asPart(title)}`),
+        // Of a finding without a kind the title is these words already.
+        title.toLowerCase().includes(finding.words.trim().toLowerCase()) ? '' : asSentence(finding.words),
+      ]
         .filter((each) => each !== '')
         .join(' ') + suspected,
     ],

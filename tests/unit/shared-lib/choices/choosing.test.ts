@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { chosenOf } from '../../../../shared-lib/choices/choices-of.ts';
 import { inOrderOfWhatStays } from '../../../../shared-lib/choices/order.ts';
 import type { Decision } from '../../../../shared-lib/choices/records.ts';
-import { readBack, type Statement } from '../../../../shared-lib/choices/statement.ts';
+import { readBack, type Statement, statementOnFinding } from '../../../../shared-lib/choices/statement.ts';
 import type { ChoiceView } from '../../../../shared-lib/contract/choices.ts';
+import type { Standing } from '../../../../shared-lib/contract/standing.ts';
+import { aFinding } from '../../../support/ranking/a-finding.ts';
 
 const decision = (choiceId: string, kind: Decision['decision']) => ({ choiceId, decision: kind }) as Decision;
 
@@ -36,6 +38,17 @@ it('what leaves most stands first, the worst tier counting most', () => {
     'many small',
     'all',
   ]);
+});
+
+it('a statement says the mechanic\u2019s own words once, also where they are all that the finding is called by', () => {
+  const reader = { by: 'Ada Quill', capacity: 'owner', date: '2026-06-08', photos: [], howTold: '' };
+  const toldOf = (title: string, words: string) => {
+    const finding = aFinding(1, { words });
+    const line = { findingId: finding.id, title };
+    return statementOnFinding(finding, { lines: [line], unranked: [] } as unknown as Standing, reader).told[0];
+  };
+  expect(toldOf('Boom: cracked at the toe', 'cracked at the toe')?.match(/cracked at the toe/gi)).toHaveLength(1);
+  expect(toldOf('Boom: crack 14 mm', 'At the toe of the weld.')).toContain('crack 14 mm. At the toe of the weld.');
 });
 
 describe('the statement as it is kept', () => {
