@@ -4,7 +4,8 @@ import type { Reading, ResultLine } from '../model/reading.ts';
 import { samePlace } from '../parts/same-place.ts';
 import { speakComponent } from '../parts/speak-component.ts';
 import type { BadWay } from '../quantities/dictionary.ts';
-import { readNumber } from '../quantities/read-number.ts';
+import { type ReadNumber, readNumber } from '../quantities/read-number.ts';
+import { convert, convertDifference, unitNamed } from '../quantities/units.ts';
 import { resultKindOf } from '../readings/result-kind.ts';
 import { showResult } from '../report/reading-words.ts';
 import { compareValues, type ValueThen } from './compare-values.ts';
@@ -13,6 +14,8 @@ import type { VisitNow, VisitThen } from './visit-then.ts';
 
 /** Outside it two readings of one sheet are not alike. Source: the handbook's chapter 8, common practice, no source. */
 const temperatureBandDegC = 10;
+/** Of a number that was written down in one unit and again, rounded, in another. */
+const roundingShare = 0.005;
 
 const numberOf = ({ value, uncertainty }: ResultLine): ValueThen | null => {
   const read = value === null ? null : readNumber(value);
@@ -33,6 +36,17 @@ const badWay = ({ limit }: ResultLine): BadWay => {
   return high !== undefined ? 'higher' : low !== undefined ? 'lower' : 'neither';
 };
 
+/** How far two conditions lie apart, in the first one's unit; null where their units do not go together. */
+function farApart(was: ReadNumber, is: ReadNumber): number | null {
+  if (was.unitText === is.unitText) return Math.abs(was.value - is.value);
+  const [from, to] = [unitNamed(is.unitText), unitNamed(was.unitText)];
+  const value = from === null || to === null ? null : convert(is.value, from, to);
+  if (value === null) return null;
+  // 3281 ft and 1000 m are one altitude: what rounding to another unit leaves is no difference.
+  const difference = Math.abs(was.value - value);
+  return difference <= roundingShare * Math.abs(was.value) ? 0 : difference;
+}
+
 /** Why the two are not taken alike; null where nothing speaks against it. */
 function unlike(then: Conditions, now: Conditions): string | null {
   for (const [name, typed] of Object.entries(now)) {
@@ -44,11 +58,18 @@ function unlike(then: Conditions, now: Conditions): string | null {
       if (was === null && is === null) return words;
       continue;
     }
-    if (/temp/i.test(name) && was.unitText === is.unitText && Math.abs(was.value - is.value) > temperatureBandDegC)
-      return words;
-    if (/load|altitude/i.test(name) && was.value !== is.value) return words;
+    const difference = farApart(was, is);
+    if (/temp/i.test(name) && difference !== null && difference > bandIn(was.unitText)) return words;
+    if (/load|altitude/i.test(name) && difference !== 0) return words;
   }
   return null;
+}
+
+/** The band in degrees of the unit a temperature was written in. */
+function bandIn(unitText: string): number {
+  const [celsius, unit] = [unitNamed('°C'), unitNamed(unitText)];
+  const band = celsius === null || unit === null ? null : convertDifference(temperatureBandDegC, celsius, unit);
+  return band ?? temperatureBandDegC;
 }
 
 type Conditions = Readonly<Record<string, string>>;
