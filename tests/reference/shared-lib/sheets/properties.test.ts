@@ -195,8 +195,8 @@ describe('symmetry', () => {
           inputs: { raw: `${raw.join('/')} bar` },
           conditions: { altitude: '0 m' },
         }).results;
-        for (const [index, each] of [line?.value ?? []].flat().entries())
-          expect(each).toBeCloseTo(raw[index] ?? Number.NaN, 9);
+        const corrected = [line?.value ?? []].flat();
+        for (const [index, each] of raw.entries()) expect(corrected[index] ?? Number.NaN).toBeCloseTo(each, 9);
       }),
     );
   });
