@@ -1,4 +1,4 @@
-import type { GrowDoubt } from './grow.ts';
+import type { GrowDoubt } from './grown.ts';
 
 const words: Readonly<Record<GrowDoubt, string>> = {
   'border-faint': 'the border is hardly to be seen for a stretch',

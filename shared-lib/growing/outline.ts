@@ -11,7 +11,11 @@ const held = 1;
  *
  * @returns a closed chain without a repeated end, in pixels of the field with centres at whole numbers; null for no region
  */
-export function outlineOf({ inside, field }: Settled, width: number, height: number): XY[] | null {
+export function outlineOf(
+  { inside, field }: Pick<Settled, 'inside' | 'field'>,
+  width: number,
+  height: number,
+): XY[] | null {
   // A frame of outside, so that a region that reaches the edge of the picture is closed there.
   const stride = width + 2;
   const framed = new Float64Array(stride * (height + 2)).fill(-held);

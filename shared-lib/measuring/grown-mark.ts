@@ -1,7 +1,8 @@
 import { AppError } from '../contract/errors.ts';
 import { simplify } from '../geometry/simplify.ts';
 import type { XY } from '../geometry/spaces.ts';
-import { type Grown, growerVersion } from '../growing/grow.ts';
+import { growerVersion } from '../growing/grow.ts';
+import type { Grown } from '../growing/grown.ts';
 import type { ImagePoint, MarkOrigin } from '../model/mark.ts';
 
 /** Points are dropped where the outline stays nearer than this to where it was: px, or a share of how surely it lies there. */

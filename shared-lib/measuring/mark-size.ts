@@ -3,6 +3,7 @@ import { type Measurement, measureInPixels, measureShape } from '../calibration/
 import { AppError, type WireError } from '../contract/errors.ts';
 import { distance } from '../geometry/plane.ts';
 import type { Size, XY } from '../geometry/spaces.ts';
+import { stretchCount } from '../growing/stretches.ts';
 import type { Mark } from '../model/mark.ts';
 import { isBelow } from '../parts/is-below.ts';
 import type { KeptCalibration } from './calibrated-plane.ts';
@@ -26,11 +27,8 @@ const edgePx = 0.5;
 /** Seen whole, a photo is about this many screen pixels across, and a hand sets a point to one of them. No source. */
 const seenAcrossPx = 1000;
 
-const stretchCount = 8;
-
 /** How surely a mark's points were set, px of the photo. */
 export function pointUncertaintyPx({ origin, points }: Pick<Mark, 'origin' | 'points'>, photo: Size): number {
-  // A grown border errs by stretches, not point by point; taken as this many of them. Common practice, no source.
   if (origin.by === 'grown')
     return Math.min(100, origin.reading.borderPx * Math.sqrt(Math.max(1, points.length / stretchCount)));
   const said =

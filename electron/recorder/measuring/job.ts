@@ -3,7 +3,8 @@ import type { Homography } from '../../../shared-lib/calibration/homography.ts';
 import type { SuggestedRegistration } from '../../../shared-lib/comparison/register.ts';
 import type { ErrorCode, WireError } from '../../../shared-lib/contract/errors.ts';
 import type { XY } from '../../../shared-lib/geometry/spaces.ts';
-import type { Grown, GrowRequest } from '../../../shared-lib/growing/grow.ts';
+import type { GrowRequest } from '../../../shared-lib/growing/grow.ts';
+import type { Grown } from '../../../shared-lib/growing/grown.ts';
 import type { Trace, TraceRequest } from '../../../shared-lib/tracing/trace.ts';
 
 /** What the recorder asks of a measuring child. */

@@ -12,6 +12,19 @@ import { gaussian, seeded } from '../tracing/drawn-surface.ts';
 export const patchKinds = ['scuffed', 'scaled', 'pitted', 'rusty'] as const;
 export type PatchKind = (typeof patchKinds)[number];
 
+/** How pits lie in a pitted patch. */
+export interface Pits {
+  /** Of the patch, by area. */
+  readonly share: number;
+  readonly acrossPx: number;
+  /** Ragged: a rough surface under a level, so they run into each other. Round: strewn at random, each by itself. */
+  readonly form: 'ragged' | 'round';
+  /** How much darker the metal between them is than that outside, grey levels. */
+  readonly dulled: number;
+}
+
+const usualPits: Pits = { share: 0.24, acrossPx: 4.4, form: 'ragged', dulled: 8 };
+
 export interface DrawnPatch {
   readonly size: Size;
   /** Red, green, blue, 0 to 255, row by row. */
@@ -77,8 +90,32 @@ export function inked(ring: readonly XY[]): Float32Array {
   return ink;
 }
 
+/** How much of every pixel is pit, all over the picture. */
+function pitted(random: () => number, { share, acrossPx, form }: Pits): Float32Array {
+  if (form === 'ragged') {
+    const rough = noise(random, acrossPx / 2, 1);
+    const level = rough.toSorted()[Math.floor((1 - share) * count)] ?? 0;
+    return rough.map((value) => (value > level ? 1 : 0));
+  }
+  const pit = new Float32Array(count);
+  // Circles that may overlap leave exp(-number x area) of the surface free.
+  const pits = Math.round((-Math.log(1 - share) * count) / (Math.PI * (acrossPx / 2) ** 2 * 1.04));
+  for (let made = 0; made < pits; made += 1) {
+    const [cx, cy] = [random() * size.width, random() * size.height];
+    const radius = (acrossPx / 2) * (1 + 0.2 * gaussian(random));
+    for (let y = Math.ceil(cy - radius - 1); y <= cy + radius + 1; y += 1) {
+      for (let x = Math.ceil(cx - radius - 1); x <= cx + radius + 1; x += 1) {
+        if (x < 0 || y < 0 || x >= size.width || y >= size.height) continue;
+        const inPit = Math.min(1, Math.max(0, radius + 0.5 - Math.hypot(x - cx, y - cy)));
+        pit[y * size.width + x] = Math.max(pit[y * size.width + x] ?? 0, inPit);
+      }
+    }
+  }
+  return pit;
+}
+
 /** `strength` 1 is plain to see; 0 leaves the bare surface. */
-export function drawPatch(kind: PatchKind, seed: number, radius: number, strength = 1): DrawnPatch {
+export function drawPatch(kind: PatchKind, seed: number, radius: number, strength = 1, pits = usualPits): DrawnPatch {
   const random = seeded(seed);
   const middle = { x: size.width / 2 + 20 * gaussian(random), y: size.height / 2 + 15 * gaussian(random) };
   const truth = wavyRing(random, middle, radius);
@@ -89,6 +126,7 @@ export function drawPatch(kind: PatchKind, seed: number, radius: number, strengt
   const rough = noise(random, 0.8, 1);
   const blobs = noise(random, 2.2, 1);
   const camera = [noise(random, 0.5, 2), noise(random, 0.5, 2), noise(random, 0.5, 2)];
+  const inPit = kind === 'pitted' ? pitted(random, pits) : null;
   const base = Float32Array.from({ length: count }, (_, at) => {
     const x = at % size.width;
     const y = Math.floor(at / size.width);
@@ -104,7 +142,8 @@ export function drawPatch(kind: PatchKind, seed: number, radius: number, strengt
     },
     scaled: (at) => [38 + 8 * (blobs[at] ?? 0), 34 + 8 * (blobs[at] ?? 0), 18 + 8 * (blobs[at] ?? 0)],
     pitted: (at) => {
-      const pit = (blobs[at] ?? 0) > 0.7 ? -55 : -8;
+      const own = inPit?.[at] ?? 0;
+      const pit = -55 * own - pits.dulled * (1 - own);
       return [pit, pit, pit];
     },
     rusty: (at) => {
