@@ -19,6 +19,7 @@ const benches: readonly Bench[] = [
   { name: 'photos', script: 'photos/run.ts' },
   { name: 'tracing', script: 'tracing/evaluate.ts' },
   { name: 'variations', script: 'tracing/variations.ts' },
+  { name: 'growing', script: 'growing/run.ts' },
   { name: 'uncertainty', script: 'uncertainty/run.ts' },
   { name: 'card', script: 'card/run.ts' },
   { name: 'typesetting', script: 'typesetting/run.ts' },
