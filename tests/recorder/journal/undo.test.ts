@@ -68,4 +68,16 @@ describe('undo', () => {
     await expect(test.as('window-1')('undo.undo', { visitId })).rejects.toThrow('changed-by-another');
     expect((await test.call('visit.get', { id: visitId })).findings[0]).toMatchObject({ words: 'theirs', urgency: 2 });
   });
+
+  it('never takes away a reading that someone else has since filled further', async () => {
+    const test = openTestRecorder();
+    const { visitId } = await addLoader(test);
+    const begun = { visitId, sheet: 'steering free play', at: 'STEER/DRAG', inputs: { arc: '64 mm' } };
+    const { id } = await test.as('window-1')('reading.fill', begun);
+    await test.as('window-2')('reading.change', { id, inputs: { radius: '200 mm' } });
+    await expect(test.as('window-1')('undo.undo', { visitId })).rejects.toThrow('changed-by-another');
+    expect((await test.call('visit.get', { id: visitId })).readings).toMatchObject([
+      { id, inputs: { radius: '200 mm' } },
+    ]);
+  });
 });

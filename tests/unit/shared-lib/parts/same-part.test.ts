@@ -46,6 +46,10 @@ describe('what stands at a place in two stays', () => {
     expect(told({ fittedHours: 4100 }, 'summer', 'winter')).toBe('the same');
     expect(told({ fittedHours: 4200 }, 'summer', 'winter')).toBe('may be another');
     expect(told({ fittedHours: 4300 }, 'summer', 'autumn')).toBe('may be another');
+    expect(told({ fittedHours: 4200 }, 'spring', 'summer')).toBe('may be another');
+    expect(told({ fittedHours: 4300 }, 'spring', 'summer')).toBe('the same');
+    expect(told({ fittedHours: 4000 }, 'spring', 'spring')).toBe('the same');
+    expect(told({ removedHours: 4100 }, 'spring', 'summer')).toBe('another');
   });
 
   it('is another where the part above or below it was changed, and the same where its neighbour was', () => {
