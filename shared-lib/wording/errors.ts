@@ -36,7 +36,7 @@ const fixed =
 
 const typedIsKept = 'What you typed still stands here.';
 const nothingChanged = 'Nothing was changed.';
-const calibrationStays = 'The last good calibration stays.';
+const scaleStays = 'A scale kept before stays as it is.';
 const comparisonStays = 'What was laid over each other before stays.';
 const fileUntouched = 'The file is still where it was, untouched.';
 const recordIsSafe = 'Everything up to your last tap is kept.';
@@ -246,23 +246,23 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   }),
   'calibration-zero-length': fixed(
     'A known length of nothing measures nothing: its two ends lie on one spot, or its size is zero.',
-    calibrationStays,
+    scaleStays,
   ),
   'calibration-too-few-points': (d) => ({
     happened: `At least ${text(d, 'fewest', 'four')} points are needed; ${text(d, 'given', 'fewer')} were set.`,
-    kept: calibrationStays,
+    kept: scaleStays,
   }),
   'calibration-points-collinear': fixed(
     'These points lie on one line, so the plane can lean any way. Take points that span an area.',
-    calibrationStays,
+    scaleStays,
   ),
   'calibration-points-crossing': fixed(
     'These points go round another way in the photo than in their list: two of them are swapped.',
-    calibrationStays,
+    scaleStays,
   ),
   'calibration-not-ellipse': fixed(
     'These points lie on no ellipse, so they are not the rim of one circle. Set five or more round the rim.',
-    calibrationStays,
+    scaleStays,
   ),
   'calibration-without-plane': fixed(
     'Say which face this is: what does not lie in it is measured wrongly.',
@@ -292,7 +292,7 @@ const sentences: Readonly<Record<ErrorCode, Sentence>> = {
   }),
   'card-not-found': fixed(
     'No calibration card was found in this photo. It has to lie in it whole, in focus, with its white edge, and not in glare.',
-    calibrationStays,
+    scaleStays,
   ),
   'mark-beyond-horizon': fixed(
     'The mark lies where the measured plane runs out of sight, so it has no size there.',
