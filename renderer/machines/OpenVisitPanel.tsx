@@ -2,6 +2,8 @@ import { type ReactNode, useState } from 'react';
 import type { MachinePage, MachineVisit } from '../../shared-lib/contract/machines.ts';
 import { wordsOf } from '../api/client.ts';
 import { useChange, useKeepAnswer } from '../api/queries.ts';
+import { useCommand } from '../app/command-keys.ts';
+import { keyOf } from '../app/commands.ts';
 import { go } from '../app/place.ts';
 import { openSearch } from '../app/search.ts';
 import { Button } from '../ui/Button.tsx';
@@ -43,6 +45,8 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
       keepAnswer('visit.get', { id: record.visit.id }, record);
       go({ name: 'visit', visitId: record.visit.id, page: 'page' });
     });
+  const isReady = !open.isRunning && isDate(draft.date);
+  useCommand('takeIn.finish', () => write(), isReady);
   const choose = (chosen: Reason) => {
     setReason(chosen);
     if (chosen === 'wrong-machine') {
@@ -64,7 +68,7 @@ export function OpenVisitPanel({ page, visits, onClose }: OpenVisitPanelProps) {
       onClose={onClose}
       wide
       foot={
-        <Button look="primary" disabled={open.isRunning || !isDate(draft.date)} onPress={() => write()}>
+        <Button look="primary" keyCap={keyOf('takeIn.finish')} disabled={!isReady} onPress={() => write()}>
           Open the visit
         </Button>
       }

@@ -29,13 +29,15 @@ export function VisitPanel({ record, onClose }: VisitPanelProps) {
   const [draft, setDraft] = useState(() => draftOf(record));
   const change = useChange('visit.change');
   const meterId = visit.meter.meterId ?? meterInNow(record.meters)?.id ?? null;
-  const write = () => {
+  const drafted = () => {
     const { machineId: _machine, meter, ...input } = visitInput(draft, visit.machineId, meterId);
     const blank = { meterId, typed: '', reading: null, estimate: draft.isEstimate };
-    change.run({ id: visit.id, ...input, meter: meter ?? blank }, onClose);
+    return { id: visit.id, ...input, meter: meter ?? blank };
   };
+  const write = () => change.run(drafted(), onClose);
+  /** With what was put right in the fields: it stood there when the machine left. */
   const leave = () =>
-    change.run({ id: visit.id, leftAtMs: visit.leftAtMs === null ? Date.now() : null }, () => {
+    change.run({ ...drafted(), leftAtMs: visit.leftAtMs === null ? Date.now() : null }, () => {
       if (visit.leftAtMs === null) go({ name: 'machine', machineId: visit.machineId });
     });
   const hoursError = wordsFor('meter', change.error);
@@ -49,7 +51,7 @@ export function VisitPanel({ record, onClose }: VisitPanelProps) {
           <Button look="primary" disabled={change.isRunning || !isDate(draft.date)} onPress={write}>
             Write it down
           </Button>
-          <Button look="link" disabled={change.isRunning} onPress={leave}>
+          <Button look="link" disabled={change.isRunning || !isDate(draft.date)} onPress={leave}>
             {visit.leftAtMs === null ? 'The machine has gone out' : 'It is still here'}
           </Button>
         </>
