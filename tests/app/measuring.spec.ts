@@ -85,7 +85,7 @@ test('a crack gets its length from the photo, and the report says the same', asy
   const text = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
   const typed = length?.typed ?? 'no length';
   expect(text).toContain(`Length ${typed}`);
-  expect(text).toContain(`Measured ${typed}; scale from 5 known points in this face: fire face.`);
+  expect(text).toContain(`Measured in this photo: ${typed}; scale from 5 known points in this face: fire face.`);
   expect(text).toMatch(/\d+ mm at the mark/);
 
   // The mark goes out as a Web Annotation, is taken away, and comes back as it was.
