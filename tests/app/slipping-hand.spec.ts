@@ -60,3 +60,45 @@ test('a double press is one press, and a button that is switched off under the f
   expect((await program.call('choices.get', { visitId })).decisions).toHaveLength(1);
   expect((await program.call('work.get', { visitId })).items).toHaveLength(1);
 });
+
+test('what comes to lie under a double press is not hit by its second half', async ({ program }) => {
+  const { page } = program;
+  const floor = new Floor(program);
+  await floor.openOwnShop('Bracken Lane Repairs', 'Ada Quill');
+  const visit = await floor.takeIn({
+    kind: 'skid loader',
+    serial: 'KL 2209',
+    owner: 'Per Lindqvist',
+    complaint: '',
+    hours: '3 860',
+  });
+  await expect(visit.notebook).toBeVisible();
+  const visitId = await visit.visitId();
+  const card = (await visit.writeFinding(1)).element;
+  const states = async () => (await program.call('visit.get', { id: visitId })).findings.map(({ state }) => state);
+  const before = await states();
+
+  // Scrolled so that picking a kind brings the states to where the list has been.
+  const option = card.getByRole('button', { name: /^Crack/ });
+  await card.getByRole('textbox', { name: 'What is it?' }).fill('crack');
+  await option.evaluate((element) => element.scrollIntoView({ block: 'end' }));
+  const at = await option.boundingBox();
+  if (at === null) throw new Error('no kind is offered');
+  const confirmed = card.getByRole('radio', { name: /Confirmed/ });
+  const middle = { x: at.x + 40, y: at.y + at.height / 2 };
+  await page.mouse.click(middle.x, middle.y);
+  await expect(option).toBeHidden();
+  // The card is brought to lie as it would after any longer list: the first state under the finger.
+  await confirmed.evaluate((element, y) => {
+    for (let pane = element.parentElement; pane !== null; pane = pane.parentElement)
+      pane.scrollTop += element.getBoundingClientRect().top - y;
+  }, middle.y - 20);
+  await page.mouse.move(middle.x, middle.y);
+  await page.mouse.down({ clickCount: 2 });
+  await page.mouse.up({ clickCount: 2 });
+  await expect(confirmed).not.toBeChecked();
+  expect(await states()).toEqual(before);
+  // A press of its own does hit it.
+  await page.mouse.click(middle.x, middle.y);
+  await expect(confirmed).toBeChecked();
+});
