@@ -1,7 +1,11 @@
+import type { VisitWork } from '../contract/work.ts';
+import type { Finding } from '../model/finding.ts';
 import type { Reading } from '../model/reading.ts';
+import { isBelow } from '../parts/is-below.ts';
 import { type WorkedOn, type WorkOnRecord, workedOn } from '../work/after-work.ts';
 import type { CautionCall, CautionRecord } from './calls.ts';
 import type { Caution } from './caution.ts';
+import type { WorkStep } from './work-step.ts';
 
 type OnFindings = ReadonlyMap<string, WorkedOn>;
 
@@ -39,6 +43,31 @@ function showsOnlyWhatIsOver(
       return worked !== undefined && isOver(worked, caution);
     })
   );
+}
+
+/** All that was found at a place has been worked on and done. */
+function isDoneAt(place: string, { items, planned }: VisitWork, findings: readonly Finding[]): boolean {
+  const there = new Set(
+    findings.filter(({ locations }) => locations.some((each) => isBelow(each, place))).map(({ id }) => id),
+  );
+  const worked = items.filter(({ findingId }) => findingId !== null && there.has(findingId));
+  return (
+    worked.length > 0 &&
+    worked.every(({ outcome }) => outcome === 'done') &&
+    !planned.some(({ findingId }) => there.has(findingId))
+  );
+}
+
+/** What of a choice's own work is still to come: none of it once all is done, else what lies where something is not. */
+export function stepsToCome(
+  steps: readonly WorkStep[],
+  work: VisitWork,
+  findings: readonly Finding[],
+): readonly WorkStep[] {
+  const { items, planned } = work;
+  if (items.length === 0) return steps;
+  if (planned.length === 0 && items.every(({ outcome }) => outcome === 'done')) return [];
+  return steps.filter(({ at }) => at === null || !isDoneAt(at, work, findings));
 }
 
 /**

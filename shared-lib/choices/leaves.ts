@@ -1,10 +1,13 @@
+import { stepsToCome } from '../cautions/after-work.ts';
 import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { ChoiceView } from '../contract/choices.ts';
 import type { Standing } from '../contract/standing.ts';
+import type { VisitWork } from '../contract/work.ts';
 import { compareLocations } from '../parts/compare-locations.ts';
 import { type Disposition, residual } from '../ranking/residual.ts';
 import type { StandingInput } from '../ranking/standing.ts';
 import { standingFindings, toRankable } from '../ranking/to-rankable.ts';
+import { mendedBy } from '../work/after-work.ts';
 import { costOf } from './money.ts';
 import type { Choice, Money, Step } from './records.ts';
 
@@ -14,6 +17,8 @@ export interface ChoiceContext {
   readonly standing: Standing;
   readonly steps: readonly Step[];
   readonly money: Money;
+  /** The work that is on record; what it has mended calls no caution of the choice that was taken. */
+  readonly work?: VisitWork | null;
 }
 
 /** A finding that the choice does not name is left: each ranked one is covered exactly once. */
@@ -67,7 +72,22 @@ export function leavesOf(choice: Choice, chosen: boolean, context: ChoiceContext
   const findings = standingFindings(input.findings);
   const dispositions = everyDisposition(choice, standing);
   const fixes = new Set(dispositions.filter(({ is }) => is === 'fixed').map(({ findingId }) => findingId));
-  const called = cautionsFor({ layout, findings, readings, steps, chosen: { steps: choice.steps, fixes } }, 'report');
+  const work = chosen ? (context.work ?? null) : null;
+  const called = cautionsFor(
+    {
+      layout,
+      findings,
+      readings,
+      steps,
+      ...(work === null
+        ? { chosen: { steps: choice.steps, fixes } }
+        : {
+            chosen: { steps: stepsToCome(choice.steps, work, findings), fixes: mendedBy(work) },
+            done: { work, readings, proofs: input.proofs },
+          }),
+    },
+    'report',
+  );
   return {
     ...choice,
     dispositions,

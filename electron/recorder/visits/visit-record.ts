@@ -1,6 +1,5 @@
 import { saysAnything } from '../../../shared-lib/choices/choices-of.ts';
 import type { VisitRecord } from '../../../shared-lib/contract/visits.ts';
-import { saysWork } from '../../../shared-lib/work/work-of.ts';
 import { visitChoices } from '../choices/visit-choices.ts';
 import { keptComparisons } from '../comparisons/then-and-now.ts';
 import type { ReadableDb } from '../database/connection.ts';
@@ -21,7 +20,7 @@ import { shotsOf } from '../photos/queries.ts';
 import { readingNow } from '../readings/compute-reading.ts';
 import { instrumentById, rowToInstrument } from '../readings/queries.ts';
 import { returnOfVisit } from '../returning/return-of-visit.ts';
-import { visitWork, writtenWork } from '../work/visit-work.ts';
+import { workIfAny } from '../work/visit-work.ts';
 import { rowToVisit } from './queries.ts';
 import { visitAndEarlier } from './stood-visit.ts';
 
@@ -35,9 +34,9 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
   const layout = layoutById(db, row.layout_id);
   if (!machine || !layout) throw new Error(`visit ${visitId} has no machine or layout`);
   const meters = metersOf(db, row.machine_id);
-  const choices = visitChoices(db, visits);
+  const work = workIfAny(db, now);
+  const choices = visitChoices(db, visits, work);
   const before = returnOfVisit(db, visits);
-  const written = writtenWork(db, visitId);
   const used = new Set(input.readings.flatMap(({ instrumentId }) => instrumentId ?? []));
   const instruments = [...used].flatMap((id) => {
     const instrument = instrumentById(db, id);
@@ -72,7 +71,7 @@ export const visitRecord = (db: ReadableDb, visitId: string): VisitRecord => {
     ...(saysAnythingOfIntake(intake) ? { intake } : {}),
     ...(comparisons.length > 0 ? { comparisons } : {}),
     ...(before === null ? {} : { before }),
-    ...(saysWork(written) ? { work: visitWork(db, now, written) } : {}),
+    ...(work === null ? {} : { work }),
     ...(instruments.length > 0 ? { instruments } : {}),
     ...(fittedParts.length > 0 ? { fittedParts } : {}),
   };

@@ -1,8 +1,8 @@
+import { stepsToCome } from '../../cautions/after-work.ts';
 import type { CautionCall, CautionRecord } from '../../cautions/calls.ts';
 import { cautionsFor } from '../../cautions/cautions-for.ts';
 import { speakBecause, speakRemains } from '../../cautions/speak-because.ts';
-import type { VisitWork } from '../../contract/work.ts';
-import { isBelow } from '../../parts/is-below.ts';
+import type { Finding } from '../../model/finding.ts';
 import { standingFindings } from '../../ranking/to-rankable.ts';
 import { listed } from '../../wording/listed.ts';
 import { mendedByWork } from '../after-work.ts';
@@ -27,19 +27,9 @@ function becauseOf(calls: readonly CautionCall[], context: ReportContext): strin
   return `Because of ${listed([...named, ...new Set(others)])}.`;
 }
 
-/** Nothing of what the choice set out to do is still to come: its work endangers nobody any more. */
-function isCarriedOut({ items, planned }: VisitWork): boolean {
-  return items.length > 0 && planned.length === 0 && items.every(({ outcome }) => outcome === 'done');
-}
-
-/** All that was found at a place has been worked on and done: the plan's step there is over. */
-function isDoneAt(place: string, { items }: VisitWork, { record, isKnownPlace }: ReportContext): boolean {
-  const there = record.findings.filter(({ locations }) =>
-    locations.some((location) => isKnownPlace(location) && isBelow(location, place)),
-  );
-  const worked = there.flatMap(({ id }) => items.filter(({ findingId }) => findingId === id));
-  return worked.length > 0 && worked.every(({ outcome }) => outcome === 'done');
-}
+/** A record from elsewhere may hold places that its layout does not have. */
+const knownFindings = ({ record, isKnownPlace }: ReportContext): Finding[] =>
+  record.findings.map((finding) => ({ ...finding, locations: finding.locations.filter(isKnownPlace) }));
 
 /**
  * The work of the visit, and of the choice that was taken with what that takes away. Where work is on record that counts
@@ -50,13 +40,10 @@ function workOf(context: ReportContext): Pick<CautionRecord, 'steps' | 'chosen' 
   const chosen = choices?.choices.find((choice) => choice.chosen);
   const steps = choices?.steps ?? [];
   if (work !== undefined && work.items.length > 0) {
-    const stepsToCome =
-      chosen === undefined || isCarriedOut(work)
-        ? []
-        : chosen.steps.filter(({ at }) => at === null || !isDoneAt(at, work, context));
+    const toCome = chosen === undefined ? [] : stepsToCome(chosen.steps, work, knownFindings(context));
     return {
       steps,
-      chosen: { steps: stepsToCome, fixes: mendedByWork(context) },
+      chosen: { steps: toCome, fixes: mendedByWork(context) },
       done: { work, readings, proofs },
     };
   }
@@ -70,10 +57,7 @@ export function cautions(context: ReportContext): CautionsSection | null {
   const called = cautionsFor(
     {
       layout,
-      findings: standingFindings(record.findings).map((finding) => ({
-        ...finding,
-        locations: finding.locations.filter(context.isKnownPlace),
-      })),
+      findings: standingFindings(knownFindings(context)),
       readings: record.readings.filter(({ at }) => context.isKnownPlace(at)),
       ...workOf(context),
     },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { stepsToCome } from '../../../../shared-lib/cautions/after-work.ts';
 import { cautionsFor, cautionsForFinding } from '../../../../shared-lib/cautions/cautions-for.ts';
 import { cautions } from '../../../../shared-lib/cautions/index.ts';
 import { speakRemains } from '../../../../shared-lib/cautions/speak-because.ts';
@@ -208,5 +209,43 @@ describe('a reading that called', () => {
       'as found',
       'sheet',
     ]);
+  });
+});
+
+describe('the work of a choice that is still to come', () => {
+  const steps = [
+    { step: 'open-hydraulic', at: 'HYD/HOSE.boom.L' },
+    { step: 'run', at: null },
+    { step: 'clean', at: 'BRK' },
+  ] as const;
+  const workWith = (items: readonly WorkItem[], planned: readonly Finding[] = []) => ({
+    items,
+    handOver: null,
+    planned: planned.map(({ id }) => ({ findingId: id, is: 'fixed' as const })),
+    unproven: [],
+    left: [],
+    doNotOperateLeft: [],
+    willReturn: [],
+  });
+  const kinds = (items: readonly WorkItem[], planned: readonly Finding[] = []) =>
+    stepsToCome(steps, workWith(items, planned), [hose, brake]).map(({ step }) => step);
+
+  it('is all of it before any work', () => {
+    expect(kinds([])).toEqual(['open-hydraulic', 'run', 'clean']);
+  });
+
+  it('is not what lies where all is done', () => {
+    expect(kinds([item(hose)], [brake])).toEqual(['run', 'clean']);
+    expect(kinds([item(hose), item(brake, { outcome: 'not-done' })])).toEqual(['run', 'clean']);
+  });
+
+  it('is what lies where something is left to do', () => {
+    const second = aFinding(3, { defect: 'wear', locations: ['BRK/LINING.L'] });
+    const toCome = stepsToCome(steps, workWith([item(brake)], [second]), [hose, brake, second]);
+    expect(toCome.map(({ step }) => step)).toEqual(['open-hydraulic', 'run', 'clean']);
+  });
+
+  it('is none once all is done', () => {
+    expect(kinds([item(hose), item(brake)])).toEqual([]);
   });
 });
