@@ -50,6 +50,17 @@ describe('drawn patches, whose outline is exact', () => {
     }
   }, 60_000);
 
+  test('the grain round a faint rusty patch does not pass for pits', () => {
+    const patch = drawPatch('rusty', 1002, 30 + 160 / 7, 0.25);
+    const side = patch.truth[150] ?? patch.middle;
+    const tap = {
+      x: patch.middle.x + 0.6 * (side.x - patch.middle.x),
+      y: patch.middle.y + 0.6 * (side.y - patch.middle.y),
+    };
+    const grown = growArea(lookAt(patch), patch.size, { points: [tap] });
+    expect(Math.abs((grown?.areaPx2 ?? 0) / polygonArea(patch.truth) - 1)).toBeLessThan(0.02);
+  }, 60_000);
+
   test('a patch that fades out on one side has a faint border there, and a sure one on the other', () => {
     const patch = drawPatch('scaled', 3, 80, 1);
     const bare = drawPatch('scaled', 3, 80, 0);
