@@ -275,6 +275,12 @@ describe('said beside the numbers', () => {
     ['MS-07', { applied: '90', after: '80' }, {}, /nothing wet was noted outside/, true],
     ['MS-07', { applied: '90', after: '80', wet: 'water pump' }, {}, /nothing wet/, false],
     ['MS-07', { applied: '90', after: '90' }, {}, /nothing wet/, false],
+    // 4.5 kPa in 30 min are 1.5 in ten; 2 kPa are not more than 2; 2 °C alone are 1.3 kPa at 20 °C, 8 °C are 5.2.
+    ['MS-07', { applied: '90', after: '85.5', time: '30' }, {}, /in all it fell by more than 2 kPa/, true],
+    ['MS-07', { applied: '90', after: '88', time: '30' }, {}, /in all it fell/, false],
+    ['MS-07', { applied: '90', after: '85.5', time: '10' }, {}, /in all it fell/, false],
+    ['MS-07', { applied: '90', after: '85.5', time: '30', temperatureChange: '-2' }, {}, /in all it fell/, true],
+    ['MS-07', { applied: '90', after: '85.5', time: '30', temperatureChange: '-8' }, {}, /in all it fell/, false],
     ['MS-08', { cap: '50', glycol: '50' }, {}, /sea level is taken/, true],
     ['MS-08', { cap: '50', glycol: '50' }, { altitude: '300' }, /sea level is taken/, false],
     ['MS-08', { cap: '50', glycol: '50', highest: '90' }, {}, /hotter than any gauge/, true],
