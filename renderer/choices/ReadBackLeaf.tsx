@@ -156,7 +156,7 @@ export function ReadBackLeaf({ record, choices, subject }: ReadBackLeafProps) {
           />
           <div className={styles.fields}>
             <TextField label="In their own words" value={words} onChange={setWords} lines="many" maxLength={1000} />
-            <div>
+            <div className={styles.signed}>
               <SignatureBox by={reader.by} strokes={signature} onChange={setSignature} />
               {signature.length === 0 && (
                 <TextField
