@@ -42,5 +42,9 @@ export function distanceMap(isSet: Uint8Array, width: number, height: number): F
   };
   for (let x = 0; x < width; x += 1) pass(x, width, height);
   for (let y = 0; y < height; y += 1) pass(y * width, 1, width);
-  return squares.map((square) => (square >= far / 2 ? Number.POSITIVE_INFINITY : Math.sqrt(square)));
+  for (let at = 0; at < squares.length; at += 1) {
+    const square = squares[at] as number;
+    squares[at] = square >= far / 2 ? Number.POSITIVE_INFINITY : Math.sqrt(square);
+  }
+  return squares;
 }

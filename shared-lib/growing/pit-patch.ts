@@ -63,8 +63,12 @@ export function pitPatch(planes: ColourPlanes, depths: Depths, seeds: readonly X
     reach,
   ) ?? { mean: reach / 2, spread: reach ** 3 / 4 };
   const outset = Math.min(reach, gap.mean);
-  const field = rolled.within.map((within) => within + outset);
-  const inside = Uint8Array.from(field, (within) => (within > 0 ? 1 : 0));
+  const field = new Float32Array(rolled.within.length);
+  const inside = new Uint8Array(field.length);
+  for (let at = 0; at < field.length; at += 1) {
+    field[at] = (rolled.within[at] as number) + outset;
+    inside[at] = (field[at] as number) > 0 ? 1 : 0;
+  }
   return { inside, field, level, reach, areaU: areaUncertainty(field, gap, reach, members.length) };
 }
 

@@ -21,9 +21,11 @@ export interface Rolled {
  */
 export function rollDisc(isSet: Uint8Array, { width, height }: Size, radius: number, seed: number): Rolled {
   const toSet = distanceMap(isSet, width, height);
-  const near = Uint8Array.from(toSet, (away) => (away <= radius ? 1 : 0));
-  const whole = filledPart(near, width, height, seed);
-  const outside = whole.map((inside) => 1 - inside);
-  const within = distanceMap(outside, width, height).map((away) => away - radius - pixelPx);
+  const near = new Uint8Array(toSet.length);
+  for (let at = 0; at < near.length; at += 1) near[at] = (toSet[at] as number) <= radius ? 1 : 0;
+  const outside = filledPart(near, width, height, seed);
+  for (let at = 0; at < outside.length; at += 1) outside[at] = 1 - (outside[at] as number);
+  const within = distanceMap(outside, width, height);
+  for (let at = 0; at < within.length; at += 1) within[at] = (within[at] as number) - radius - pixelPx;
   return { toSet, within };
 }
