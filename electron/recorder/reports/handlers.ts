@@ -1,5 +1,6 @@
 import { reportGaps } from '../../../shared-lib/report/gaps.ts';
 import type { Handlers } from '../context.ts';
+import { issueDeskOf } from './issue-desk.ts';
 import { issuedOf, rowToIssued } from './queries.ts';
 import { photoFilesFor, reportSource } from './report-of-visit.ts';
 import { typesetterOf } from './typesetter-of.ts';
@@ -34,7 +35,9 @@ export const reportHandlers: Handlers = {
       const path = context.tokens.spend(token, 'write');
       // The seal's libraries are loaded when something is sealed: the start does not wait for them.
       const { issueReport } = await import('./issue.ts');
-      return issueReport(context, typesetterOf(context), { visitId, path, paper, undecidedBecause });
+      return issueDeskOf(context).inTurn(() =>
+        issueReport(context, typesetterOf(context), { visitId, path, paper, undecidedBecause }),
+      );
     },
   },
   'report.verify': {

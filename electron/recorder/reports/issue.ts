@@ -42,7 +42,8 @@ const nextIssue = ({ db }: Context, visitId: string, now: VisitRecord): Issue =>
 
 /**
  * Issues a visit's report: frozen, numbered, typeset, sealed, kept, and written where it is wanted. The row is the last
- * thing written: a number is used only by a report that exists.
+ * thing written: a number is used only by a report that exists. Called in turn (`issue-desk.ts`): until then its number is
+ * anybody's.
  *
  * @throws AppError 'report-not-ready' with what is missing, 'report-nothing-changed', 'report-typesetting-failed', 'file-unwritable'
  */
@@ -93,7 +94,6 @@ export const issueReport = async (
   };
   context.mutate((writer) => {
     writer.about({ visitId, machineId: draft.record.machine.id });
-    // Two windows that issue at once: the second one's number is taken by the time it is here.
     writer.insert('report', row);
   });
   return { ...rowToIssued(row), path, pages };

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { open, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { AppError } from '../../../shared-lib/contract/errors.ts';
@@ -15,7 +15,7 @@ const pieceBytes = 1 << 20;
  */
 export const writeWholeFile = async (path: string, bytes: Uint8Array): Promise<string> => {
   const hash = createHash('sha256');
-  const half = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  const half = join(dirname(path), `.${basename(path)}.${randomUUID()}.part`);
   try {
     const handle = await open(half, 'w');
     try {

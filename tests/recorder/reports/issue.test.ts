@@ -3,14 +3,12 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { addLoader, freshFolder, openTestRecorder } from '../../support/test-recorder.ts';
+import { addLoader, freshFolder, openTestRecorder, type TestRecorder } from '../../support/test-recorder.ts';
 
-const finished = async () => {
-  const test = openTestRecorder();
-  const { call, recorder } = test;
-  await call('shop.change', { name: 'Kiln Yard Repairs', address: 'Orrenby', phone: '01 23' });
-  const { id: personId } = await call('person.add', { name: 'Ada Quill', trade: 'mechanic' });
-  const { machineId } = await addLoader(test);
+/** A machine of its own with a visit that lacks nothing. */
+const addReadyVisit = async (test: TestRecorder, personId: string, serial: string) => {
+  const { call } = test;
+  const { machineId } = await addLoader(test, serial);
   const meterId = (await call('machine.page', { id: machineId })).meters[0]?.id ?? null;
   const { visit } = await call('visit.open', {
     machineId,
@@ -32,6 +30,15 @@ const finished = async () => {
     runWorse: true,
     damageClass: 2,
   });
+  return { visitId: visit.id, finding };
+};
+
+const finished = async () => {
+  const test = openTestRecorder();
+  const { call, recorder } = test;
+  await call('shop.change', { name: 'Kiln Yard Repairs', address: 'Orrenby', phone: '01 23' });
+  const { id: personId } = await call('person.add', { name: 'Ada Quill', trade: 'mechanic' });
+  const ready = await addReadyVisit(test, personId, 'TL-0001');
   const folder = freshFolder();
   const out = (name: string) => {
     const token = randomUUID();
@@ -44,7 +51,7 @@ const finished = async () => {
     recorder.offer({ token, path, for: 'read' });
     return await call('report.verify', { token });
   };
-  return { ...test, visitId: visit.id, finding, out, verify };
+  return { ...test, ...ready, personId, out, verify };
 };
 
 describe('issuing', () => {
@@ -90,6 +97,26 @@ describe('issuing', () => {
     expect(corrected).toContain('It replaces revision 1.');
     expect(corrected).toContain('Finding 2 is new');
     expect((await call('report.issued', { visitId })).map(({ revision }) => revision)).toEqual([1, 2]);
+  }, 120_000);
+
+  it('takes what is asked for at once in turn: a number each, one key, and none twice of one visit', async () => {
+    const test = await finished();
+    const { call, dataFolder, visitId, personId, out, verify } = test;
+    const other = await addReadyVisit(test, personId, 'TL-0002');
+    const files = [out('one.pdf'), out('other.pdf'), out('one again.pdf')];
+    const asked = [visitId, other.visitId, visitId].map((id, at) =>
+      call('report.issue', { visitId: id, token: files[at]?.token ?? '' }).then(
+        ({ number }) => number,
+        (error: Error) => error.message,
+      ),
+    );
+    expect(await Promise.all(asked)).toEqual([1, 2, 'report-nothing-changed']);
+    for (const [at, number] of [1, 2].entries()) {
+      const path = files[at]?.path ?? '';
+      expect(await verify(path)).toMatchObject({ state: 'genuine', number });
+      const kept = join(dataFolder, 'issued', `report ${number}, revision 1.pdf`);
+      expect(readFileSync(kept).equals(readFileSync(path))).toBe(true);
+    }
   }, 120_000);
 
   it('is refused with the list of what is missing, and uses no number', async () => {
