@@ -56,3 +56,6 @@ function cappedDifference(a: Float32Array, b: Float32Array): Float32Array {
 
 /** The least spread that a feature is granted: a camera's own noise, in grey levels. */
 export const leastSpread: readonly number[] = [2, 1.2, 1.2, 0.4, 0.8];
+
+/** The colours alone: their borders are sharp, while how rough a pixel is is seen over its surroundings. */
+export const coloursOf = (features: Features): Features => ({ ...features, maps: features.maps.slice(0, 3) });

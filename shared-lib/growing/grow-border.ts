@@ -2,11 +2,12 @@ import { polygonArea } from '../geometry/plane.ts';
 import type { Box, Size, XY } from '../geometry/spaces.ts';
 import { type GreyImage, sampleAt } from '../tracing/grey.ts';
 import { normalAt } from '../tracing/smooth-line.ts';
-import { type Features, featuresOf, type Grain } from './features.ts';
+import { coloursOf, type Features, featuresOf, type Grain } from './features.ts';
 import { floodFrom } from './flood.ts';
 import { type Grown, grownFrom } from './grown.ts';
 import { outlineOf, smoothRing } from './outline.ts';
 import type { ColourPlanes, Look } from './planes.ts';
+import { median } from './quantile.ts';
 import { filledPart, type Settled, settle } from './settle.ts';
 import { shortestLapse } from './stretches.ts';
 import { boxesRound, boxRound, factorFor, local, seedsIn, spreadOf, toPhoto } from './surroundings.ts';
@@ -24,12 +25,17 @@ const acrossPx: Readonly<Record<Grain, number>> = { fine: 5, coarse: 14 };
 const evenPx: Readonly<Record<Grain, number>> = { fine: 1, coarse: 9 };
 
 /** Standard uncertainty of a border, px looked at: found on drawn patches. Between pits it is a matter of opinion. */
-const borderUncertainty: Readonly<Record<Grain, number>> = { fine: 1, coarse: 5 };
+const borderUncertainty: Readonly<Record<Sureness, number>> = { fine: 1, rough: 4, coarse: 5 };
+/** Contrast, in scatters, from which colour alone is taken to tell a patch from what is round it. */
+const coloursTellFrom = 2;
 
 /** Another patch round the same spot is a rival where its border is as clear as this share of the taken one's ... */
 const asClear = 0.8;
 /** ... and it is so many times larger, or smaller. */
 const otherSize = 1.5;
+
+/** What a border is told by: sharp colours, roughness seen over its surroundings, or all of it seen over wide ones. */
+type Sureness = Grain | 'rough';
 
 interface Seen {
   readonly planes: ColourPlanes;
@@ -39,6 +45,7 @@ interface Seen {
   readonly contrasts: readonly number[];
   /** Per point of the outline: how far inside and outside part within a few pixels, where on the whole they part by 1. */
   readonly steps: readonly number[];
+  readonly sureness: Sureness;
 }
 
 /**
@@ -68,12 +75,12 @@ export function growBorder(look: Look, photo: Size, points: readonly XY[]): Grow
     sharp === null ||
     isOtherSize(sharp) ||
     others.some(({ seen, score }) => score > asClear * best.score && isOtherSize(seen));
-  const { planes, grain, outline, contrasts, steps } = grown;
+  const { planes, outline, contrasts, steps, sureness } = grown;
   return grownFrom(
     outline.map((point) => toPhoto(planes, point)),
     contrasts.map((contrast, at) => contrast < faintBelow || (steps[at] ?? 0) < leastStep),
     photo,
-    borderUncertainty[grain] * planes.factor,
+    borderUncertainty[sureness] * planes.factor,
     isOther,
   );
 }
@@ -112,7 +119,36 @@ function settledFrom(
     return settled.contrast[row * width + column] as number;
   });
   const steps = stepsAcross({ width, height, left: 0, top: 0, data: settled.field }, outline, acrossPx[grain]);
-  return { planes, grain, settled, outline, contrasts, steps };
+  return { planes, grain, settled, outline, contrasts, steps, sureness: grain };
+}
+
+/**
+ * The border where colour alone puts it, if colour tells the two sides apart: how rough a pixel is is seen over its
+ * surroundings, and an edge makes those rough on both sides, so a border by roughness comes to lie outside. How clear the
+ * border is stays what all of it told.
+ */
+function byColour(seen: Seen, features: Features, seed: number): Seen {
+  const { planes, grain, settled, contrasts, steps } = seen;
+  if (grain === 'coarse') return seen;
+  const found = settledFrom(planes, grain, coloursOf(features), settled.inside, seed, 3);
+  if (found === null || median(found.contrasts) < coloursTellFrom) return { ...seen, sureness: 'rough' };
+  const before = found.outline.map((point) => nearestOf(point, seen.outline));
+  return {
+    ...seen,
+    outline: found.outline,
+    contrasts: before.map((at) => contrasts[at] ?? 0),
+    steps: before.map((at) => steps[at] ?? 0),
+  };
+}
+
+/** The index of the nearest point. */
+function nearestOf({ x, y }: XY, points: readonly XY[]): number {
+  let [nearest, least] = [0, Number.POSITIVE_INFINITY];
+  for (const [at, point] of points.entries()) {
+    const square = (point.x - x) ** 2 + (point.y - y) ** 2;
+    if (square < least) [nearest, least] = [at, square];
+  }
+  return nearest;
 }
 
 /** The step across the border at every point of the outline, in the mean of its neighbours. */
@@ -179,5 +215,6 @@ function sharpen(
   }
   const [seed] = seedsIn(fine, points);
   if (seed === undefined) return null;
-  return settledFrom(fine, grain, features, filledPart(mask, fine.width, fine.height, seed), seed, 5);
+  const seen = settledFrom(fine, grain, features, filledPart(mask, fine.width, fine.height, seed), seed, 5);
+  return seen && byColour(seen, features, seed);
 }

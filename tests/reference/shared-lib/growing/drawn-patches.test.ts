@@ -5,7 +5,7 @@ import type { Grown } from '../../../../shared-lib/growing/grown.ts';
 import { cvReady } from '../calibration/opencv.ts';
 import { gaussian, seeded } from '../tracing/drawn-surface.ts';
 import { type DrawnPatch, drawPatch, lookAt, type PatchKind } from './drawn-patch.ts';
-import { apartPx } from './off-by.ts';
+import { apartPx, isHeld } from './off-by.ts';
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -18,8 +18,8 @@ const bounds: readonly (readonly [PatchKind, number, number, number])[] = [
   ['rusty', 0.25, 0.4, 0.02],
   ['scaled', 1, 0.4, 0.02],
   ['scaled', 0.25, 0.7, 0.03],
-  ['scuffed', 1, 2, 0.07],
-  ['scuffed', 0.5, 2.5, 0.09],
+  ['scuffed', 1, 0.8, 0.03],
+  ['scuffed', 0.5, 1.5, 0.06],
   ['pitted', 1, 4, 0.22],
   ['pitted', 0.7, 4, 0.22],
 ];
@@ -38,6 +38,7 @@ describe('drawn patches, whose outline is exact', () => {
         expect(apartPx(patch.truth, outline), `seed ${seed}`).toBeLessThan(mostPx);
         const area = polygonArea(patch.truth);
         expect(Math.abs((grown?.areaPx2 ?? 0) - area) / area, `seed ${seed}`).toBeLessThan(mostShare);
+        expect(grown !== null && isHeld(grown, area), `seed ${seed}: held by what is stated with k = 2`).toBe(true);
       }
     },
     60_000,
