@@ -10,6 +10,7 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { buildWhenStale } from '../../../electron/start/build-when-stale.mjs';
 import { electronRuntime } from '../../../electron/start/electron-runtime.mjs';
 import { printFigure, quantile } from '../ratio.ts';
 import { addMachines } from '../saving/large-record.ts';
@@ -20,6 +21,7 @@ const machines = 1000;
 const project = resolve(import.meta.dirname, '../../..');
 const announce = join(import.meta.dirname, 'announce.cjs');
 const workshop = mkdtempSync(join(tmpdir(), 'opening '));
+buildWhenStale(project);
 const { path: electron, version } = await electronRuntime();
 
 const empty = join(workshop, 'empty app');
