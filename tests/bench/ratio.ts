@@ -17,8 +17,9 @@ export const quantile = (values: readonly number[], share: number): number => {
 
 const median = (values: readonly number[]): number => quantile(values, 0.5);
 
-const spread = (values: readonly number[]): string =>
-  `${Math.min(...values).toFixed(1)} to ${Math.max(...values).toFixed(1)}`;
+const ms = (value: number): string => value.toFixed(value < 10 ? 2 : 1);
+
+const spread = (values: readonly number[]): string => `${ms(Math.min(...values))} to ${ms(Math.max(...values))}`;
 
 /** Runs both in turns, ours first in every other round. */
 export const inTurns = async (
@@ -47,6 +48,6 @@ export const timed = async (work: () => unknown): Promise<number> => {
 export const printFigure = ({ what, oursMs, floorMs, floor, target }: Figure): void => {
   const ratio = median(oursMs) / median(floorMs);
   console.log(
-    `${what}: ${ratio.toFixed(2)} x (at most ${target}); ours ${median(oursMs).toFixed(1)} ms (${spread(oursMs)}), ${floor} ${median(floorMs).toFixed(1)} ms (${spread(floorMs)}), ${oursMs.length} rounds in turns`,
+    `${what}: ${ratio.toFixed(2)} x (at most ${target}); ours ${ms(median(oursMs))} ms (${spread(oursMs)}), ${floor} ${ms(median(floorMs))} ms (${spread(floorMs)}), ${oursMs.length} rounds in turns`,
   );
 };
