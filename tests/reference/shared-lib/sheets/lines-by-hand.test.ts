@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compute } from '../../../../shared-lib/sheets/compute.ts';
 import { sheets } from '../../../../shared-lib/sheets/index.ts';
-import { linesByHand } from './lines-by-hand.ts';
+import { linesByHand } from './lines-by-hand/index.ts';
 import { workedExamples } from './worked-examples.ts';
 
 describe.each(linesByHand)('$sheet: $title', ({ sheet, input, of, ...wanted }) => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compute } from '../../../../shared-lib/sheets/compute.ts';
 import { sheetOf } from '../../../../shared-lib/sheets/index.ts';
 import type { SheetInput } from '../../../../shared-lib/sheets/outcome.ts';
-import { linesByHand } from '../../../reference/shared-lib/sheets/lines-by-hand.ts';
+import { linesByHand } from '../../../reference/shared-lib/sheets/lines-by-hand/index.ts';
 import { workedExamples } from '../../../reference/shared-lib/sheets/worked-examples.ts';
 
 /** A field that nobody filled must never be taken for nothing: the line that needs it then has no number at all. */

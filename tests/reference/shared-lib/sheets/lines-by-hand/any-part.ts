@@ -1,0 +1,237 @@
+import type { LineByHand } from './line-by-hand.ts';
+
+export const anyPart: readonly LineByHand[] = [
+  {
+    title: '1.4 mL/min caught over a day of 600 min; beside it 42 drops of light oil (0.035 mL) a minute',
+    sheet: 'MS-19',
+    input: {
+      inputs: {
+        catch: '35 mL',
+        time: '25 min',
+        drops: '42',
+        dropsTime: '1 min',
+        fluid: 'light oil',
+        runningMinutes: '600 min',
+      },
+    },
+    of: 'a day',
+    value: 840,
+    within: 1e-6,
+    beside: 882,
+    uncertainty: 84,
+  },
+  {
+    title: 'the same by the hour: 84, and 88.2 by drops',
+    sheet: 'MS-19',
+    input: { inputs: { catch: '35 mL', time: '25 min', drops: '42', dropsTime: '1 min', fluid: 'light oil' } },
+    of: 'hourly',
+    value: 84,
+    within: 1e-6,
+    beside: 88.2,
+  },
+  {
+    // NIST: 1 US gal is 3785.411784 mL.
+    title: 'the same without a stop: 2016 mL, 0.5326 US gal, and 2116.8 mL by drops',
+    sheet: 'MS-19',
+    input: { inputs: { catch: '35 mL', time: '25 min', drops: '42', dropsTime: '1 min', fluid: 'light oil' } },
+    of: 'a day without a stop',
+    value: 0.532571,
+    within: 1e-6,
+    beside: 0.5592,
+  },
+  {
+    title: 'drops of heavy oil, 0.045 mL: 20 a minute are 0.9 mL, good to half of it',
+    sheet: 'MS-19',
+    input: { inputs: { drops: '20', time: '1 min', fluid: 'heavy oil' } },
+    of: 'rate',
+    value: 0.9,
+    within: 1e-9,
+    uncertainty: 0.45,
+  },
+  {
+    // USP <1101>: twenty drops of water make 1 mL.
+    title: 'drops like water: 20 a minute are 1 mL',
+    sheet: 'MS-19',
+    input: { inputs: { drops: '20', time: '1 min', fluid: 'like water' } },
+    of: 'rate',
+    value: 1,
+    within: 1e-9,
+  },
+  {
+    title: 'drops whose volume was measured are good to a tenth',
+    sheet: 'MS-19',
+    input: { inputs: { drops: '20', time: '1 min', dropVolume: '0.04 mL' } },
+    of: 'rate',
+    value: 0.8,
+    within: 1e-9,
+    uncertainty: 0.08,
+  },
+  {
+    title: 'fuel',
+    sheet: 'MS-19',
+    input: { inputs: { what: 'fuel' } },
+    of: 'fuel leak',
+    verdict: 'shown',
+  },
+  {
+    title: 'coolant is no fuel',
+    sheet: 'MS-19',
+    input: { inputs: { what: 'coolant' } },
+    of: 'fuel leak',
+    verdict: 'not found by this test',
+  },
+  {
+    title: 'a meter at 120 after one changed at 4000',
+    sheet: 'MS-23',
+    input: { inputs: { reading: '120', offset: '4000' } },
+    of: 'hours',
+    value: 4120,
+  },
+  {
+    title: '120 h in 30 days',
+    sheet: 'MS-23',
+    input: { inputs: { reading: '4120', before: '4000', days: '30' } },
+    of: 'hours a day',
+    value: 4,
+  },
+  ...(
+    [
+      ['change in 100 h', 2],
+      ['hours to the limit', 600],
+      ['earliest', 600],
+      ['latest', 600],
+    ] as const
+  ).map(
+    ([of, value]): LineByHand => ({
+      title: `${of}: readings exactly on a line of 2 in 100 h, 18 at the last, 30 allowed`,
+      sheet: 'MS-23',
+      input: { inputs: { series: '1000 10; 1100 12; 1200 14; 1300 16; 1400 18', most: '30' } },
+      of,
+      value,
+      within: 1e-6,
+    }),
+  ),
+  {
+    title: 'falling to a least of 4 by 2 in 100 h from 12: 400 h',
+    sheet: 'MS-23',
+    input: { inputs: { series: '1000 20; 1100 18; 1200 16; 1300 14; 1400 12', least: '4' } },
+    of: 'hours to the limit',
+    value: 400,
+    within: 1e-6,
+    beside: 400,
+  },
+  {
+    title: 'on a straight rise growth is shown',
+    sheet: 'MS-23',
+    input: { inputs: { series: '1000 10; 1100 12; 1200 14; 1300 16; 1400 18' } },
+    of: 'growth',
+    verdict: 'shown',
+  },
+  {
+    title: 'up and down about nothing none is',
+    sheet: 'MS-23',
+    input: { inputs: { series: '1000 10; 1100 12; 1200 10; 1300 12; 1400 10' } },
+    of: 'growth',
+    verdict: 'no growth shown',
+  },
+  {
+    title: 'a new part at 1150 begins a new line: 1200 to 1400 rise 4, not 20',
+    sheet: 'MS-23',
+    input: { inputs: { series: '1000 50; 1100 70; 1200 10; 1400 14', changed: '1150' } },
+    of: 'change in 100 h',
+    value: 2,
+    within: 1e-9,
+  },
+  // A length is good to 0.5 mm with a scale on the part, to 1 mm by photo; growth counts from twice that.
+  ...(
+    [
+      ['scale on the part', '23.0', 'shown', 1],
+      ['scale on the part', '22.9', 'no growth shown', 1],
+      ['scaled photo', '24.0', 'shown', 2],
+      ['scaled photo', '23.9', 'no growth shown', 2],
+    ] as const
+  ).map(
+    ([how, now, verdict, uncertainty]): LineByHand => ({
+      title: `22 to ${now} mm, ${how}`,
+      sheet: 'MS-24',
+      input: { inputs: { before: '22', now, how } },
+      of: 'growth',
+      value: Number(now) - 22,
+      within: 1e-9,
+      uncertainty,
+      verdict,
+    }),
+  ),
+  // A ± typed beside one length leaves the other as good as it usually is; beside both it stands for both.
+  ...(
+    [
+      ['22 ± 0.1', '22.9', 'no growth shown'],
+      ['22', '22.9 ± 0.1', 'no growth shown'],
+      ['22 ± 0.1', '23', 'shown'],
+      ['22 ± 0.1', '22.2 ± 0.1', 'shown'],
+      ['22 ± 2', '25.9', 'no growth shown'],
+      ['22', '26 ± 2', 'shown'],
+    ] as const
+  ).map(
+    ([before, now, verdict]): LineByHand => ({
+      title: `${before} to ${now} mm`,
+      sheet: 'MS-24',
+      input: { inputs: { before, now } },
+      of: 'growth',
+      verdict,
+    }),
+  ),
+  {
+    title: '9 mm in 210 h are 4.2857 in 100',
+    sheet: 'MS-24',
+    input: { inputs: { before: '22', now: '31', hoursBefore: '6050', hoursNow: '6260' } },
+    of: 'per 100 h',
+    value: 4.285714,
+    within: 1e-6,
+  },
+  {
+    title: 'of several sizes the one furthest from new: 19.97 less 20',
+    sheet: 'MS-31',
+    input: { inputs: { size: '20.02/20.00/19.97', whenNew: '20' } },
+    of: 'change',
+    value: -0.03,
+    within: 1e-9,
+  },
+  {
+    title: 'steel of 100 mm at 120 °C: 100 × (1 − 11.5e-6 × 100)',
+    sheet: 'MS-31',
+    input: { inputs: { size: '100' }, conditions: { temperature: '120 °C', metal: 'steel' } },
+    of: 'largest',
+    value: 99.885,
+    within: 1e-9,
+  },
+  {
+    title: 'a metal not said is left as read',
+    sheet: 'MS-31',
+    input: { inputs: { size: '100' }, conditions: { temperature: '120 °C' } },
+    of: 'largest',
+    value: 100,
+  },
+  {
+    title: 'π × 100 × 90 mm² of a bore are swept',
+    sheet: 'MS-32',
+    input: { inputs: { diameter: '100', swept: '90' } },
+    of: 'whole area',
+    value: 28274.33388,
+    within: 1e-4,
+  },
+  {
+    title: '30 of 100 mm² marked, 80 % of the face seen: all that was hidden may be marked too',
+    sheet: 'MS-32',
+    input: { inputs: { marked: '30', whole: '100' }, conditions: { seen: '80 %' } },
+    of: 'at most',
+    value: 50,
+  },
+  {
+    title: 'no more than the whole',
+    sheet: 'MS-32',
+    input: { inputs: { marked: '90', whole: '100' }, conditions: { seen: '50 %' } },
+    of: 'at most',
+    value: 100,
+  },
+];
