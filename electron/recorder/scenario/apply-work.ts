@@ -1,6 +1,6 @@
 import type { ApplyingChoices } from './apply-choices.ts';
 
-/** What was done once it was decided: each piece of work with its parts and what shows that it holds, then the hand-over. */
+/** The work that followed: each piece of work with its parts and what shows that it holds; then the hand-over. */
 export const applyWork = async ({
   context,
   visit,

@@ -10,8 +10,8 @@ export interface TimesOfVisit {
 }
 
 /**
- * A believable day: in at ten past eight, readings a quarter of an hour apart unless the file says when, a finding written down a few minutes after
- * the photo or the reading that shows it, else after the finding before.
+ * A believable day: in at ten past eight, readings a quarter of an hour apart unless the file says when, a finding written
+ * down a few minutes after the photo or the reading that shows it, else after the finding before.
  *
  * @param zoneOffsetMin  the shop's, minutes east of UTC
  */

@@ -1,6 +1,7 @@
 /**
  * How well patches are grown, kind by kind, over more drawn patches and more taps than the tests see. A patch's outline is
- * exact. Time is of this thread, the drawn picture's reading included. `WITNESS_MARK_SEED` repeats a run, `WITNESS_MARK_PATCHES` says how many patches a row (12).
+ * exact. Time is of this thread, the drawn picture's reading included. `WITNESS_MARK_SEED` repeats a run,
+ * `WITNESS_MARK_PATCHES` says how many patches a row (12).
  */
 import { polygonArea } from '../../../shared-lib/geometry/plane.ts';
 import { growArea } from '../../../shared-lib/growing/grow.ts';

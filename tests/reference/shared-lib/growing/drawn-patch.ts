@@ -159,6 +159,17 @@ export function drawPatch(kind: PatchKind, seed: number, radius: number, strengt
   return { size, rgb: [channel(0), channel(1), channel(2)], truth, middle };
 }
 
+/** A patch that fades out towards the right, until the bare surface is left. */
+export function drawFading(kind: PatchKind, seed: number, radius: number): DrawnPatch {
+  const [patch, bare] = [drawPatch(kind, seed, radius, 1), drawPatch(kind, seed, radius, 0)];
+  const fading = (k: 0 | 1 | 2) =>
+    patch.rgb[k].map((value, at) => {
+      const kept = Math.min(1, Math.max(0, (patch.middle.x + 50 - (at % patch.size.width)) / 90));
+      return kept * value + (1 - kept) * (bare.rgb[k][at] ?? 0);
+    });
+  return { ...patch, rgb: [fading(0), fading(1), fading(2)] };
+}
+
 /** As the recorder looks at a photo: opponent colours, blocks averaged. */
 export const lookAt =
   ({ size: photo, rgb: [red, green, blue] }: DrawnPatch): Look =>

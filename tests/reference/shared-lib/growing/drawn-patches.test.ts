@@ -4,7 +4,7 @@ import { growArea } from '../../../../shared-lib/growing/grow.ts';
 import type { Grown } from '../../../../shared-lib/growing/grown.ts';
 import { cvReady } from '../calibration/opencv.ts';
 import { gaussian, seeded } from '../tracing/drawn-surface.ts';
-import { type DrawnPatch, drawPatch, lookAt, type PatchKind } from './drawn-patch.ts';
+import { type DrawnPatch, drawFading, drawPatch, lookAt, type PatchKind } from './drawn-patch.ts';
 import { apartPx, isHeld } from './off-by.ts';
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -63,16 +63,8 @@ describe('drawn patches, whose outline is exact', () => {
   }, 60_000);
 
   test('a patch that fades out on one side has a faint border there, and a sure one on the other', () => {
-    const patch = drawPatch('scaled', 3, 80, 1);
-    const bare = drawPatch('scaled', 3, 80, 0);
-    const { width } = patch.size;
-    const fading = (k: 0 | 1 | 2) =>
-      patch.rgb[k].map((value, at) => {
-        const kept = Math.min(1, Math.max(0, (patch.middle.x + 50 - (at % width)) / 90));
-        return kept * value + (1 - kept) * (bare.rgb[k][at] ?? 0);
-      });
-    const faded: DrawnPatch = { ...patch, rgb: [fading(0), fading(1), fading(2)] };
-    const grown = growArea(lookAt(faded), faded.size, { points: [{ x: patch.middle.x - 30, y: patch.middle.y }] });
+    const patch = drawFading('scaled', 3, 80);
+    const grown = growArea(lookAt(patch), patch.size, { points: [{ x: patch.middle.x - 30, y: patch.middle.y }] });
     expect(grown?.doubts).toContain('border-faint');
     const faint = (grown?.faint ?? []).flatMap(([from, to]) =>
       (grown?.outline ?? []).filter((_, at) => (from <= to ? at >= from && at <= to : at >= from || at <= to)),

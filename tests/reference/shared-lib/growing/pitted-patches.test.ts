@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isInsidePolygon, polygonArea } from '../../../../shared-lib/geometry/plane.ts';
 import { growArea } from '../../../../shared-lib/growing/grow.ts';
-import { type DrawnPatch, drawPatch, lookAt, type Pits } from './drawn-patch.ts';
+import { type DrawnPatch, drawFading, drawPatch, lookAt, type Pits } from './drawn-patch.ts';
 import { isHeld } from './off-by.ts';
 
 /**
@@ -46,16 +46,8 @@ describe('pitted patches, whose area is exact', () => {
   }, 120_000);
 
   test('that fade out on one side are doubted there', () => {
-    const patch = drawPatch('pitted', 3, 80, 1);
-    const bare = drawPatch('pitted', 3, 80, 0);
-    const { width } = patch.size;
-    const fading = (k: 0 | 1 | 2) =>
-      patch.rgb[k].map((value, at) => {
-        const kept = Math.min(1, Math.max(0, (patch.middle.x + 50 - (at % width)) / 90));
-        return kept * value + (1 - kept) * (bare.rgb[k][at] ?? 0);
-      });
-    const faded: DrawnPatch = { ...patch, rgb: [fading(0), fading(1), fading(2)] };
-    const grown = growArea(lookAt(faded), faded.size, { points: [{ x: patch.middle.x - 30, y: patch.middle.y }] });
+    const patch = drawFading('pitted', 3, 80);
+    const grown = growArea(lookAt(patch), patch.size, { points: [{ x: patch.middle.x - 30, y: patch.middle.y }] });
     expect(grown?.doubts).toContain('border-faint');
   }, 60_000);
 });
